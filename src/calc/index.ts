@@ -1,0 +1,13 @@
+/** Every relation of the calculation module, by subject. Tests, equations and rule files find relations here. */
+import * as proportion from './proportion.ts';
+import type { Relation } from './relation.ts';
+
+const subjects = [proportion];
+
+const isRelation = (value: unknown): value is Relation =>
+  typeof value === 'object' && value !== null && 'expression' in value && 'compute' in value;
+
+/** All relations by id. */
+export const relations: ReadonlyMap<string, Relation> = new Map(
+  subjects.flatMap((subject) => Object.values(subject).filter(isRelation)).map((found) => [found.id, found]),
+);

@@ -1,0 +1,114 @@
+/**
+ * A relation is one formula of the trade or of physics, declared once.
+ *
+ * What the reader sees (`expression`) and what the program runs (`compute`) stand side by side.
+ * `tests/calc/relations.test.ts` lets mathjs evaluate the expression with units attached, over random
+ * inputs, and fails where the two differ. So a relation can be shown as an equation, filled with the
+ * reader's numbers and trusted at the same time.
+ *
+ * Units are one coherent set everywhere in `calc`: mm, N, MPa (= N/mm²), g, degrees for angles on the
+ * screen, °C, and moisture content in percent points. Conversions live in `src/units` only.
+ */
+
+/** Units a relation may use, in mathjs spelling. `'1'` is a pure number, `'%'` percent points (also of moisture), `'degC'` a temperature. */
+export type Unit =
+  | '1'
+  | '%'
+  | 'degC'
+  | 'mm'
+  | 'mm^2'
+  | 'mm^3'
+  | 'N'
+  | 'N/mm'
+  | 'MPa'
+  | 'g'
+  | 'kg/m^3'
+  | 'deg'
+  | 'Pa'
+  | 'day'
+  | 'mm^2/day'
+  | 'mm/day'
+  | 'Hz';
+
+/** One symbol of a relation: what it stands for and where the relation may be used. */
+export interface SymbolSpec {
+  /** Name in the field's words, lower case: "wall thickness". */
+  readonly name: string;
+  readonly unit: Unit;
+  /** Range of validity, ends included. Outside it `outsideRange` says so. The property test draws from it. */
+  readonly range: readonly [low: number, high: number];
+  /** Whole numbers only (counts). */
+  readonly whole?: true;
+  /** LaTeX, where the mathjs name alone would look wrong: `\\Delta M`. */
+  readonly tex?: string;
+}
+
+/** How well a statement is known. The words are the ones printed on the page. */
+export type Evidence = 'published' | 'geometry' | 'derived' | 'common practice' | 'from memory';
+
+export interface Relation<Name extends string = string> {
+  /** Permanent name in kebab-case; links and rule files use it. */
+  readonly id: string;
+  /** What it gives, as a heading: "Load that breaks the lip". */
+  readonly title: string;
+  /** The symbol, unit and name of what comes out. */
+  readonly result: {
+    readonly symbol: string;
+    readonly tex?: string;
+    readonly name: string;
+    readonly unit: Unit;
+  };
+  /** Inputs by symbol; the keys are the names used in `expression` and taken by `compute`. */
+  readonly inputs: Readonly<Record<Name, SymbolSpec>>;
+  /** The formula in mathjs syntax, as the reader will see it typeset. */
+  readonly expression: string;
+  /** The same formula in plain TypeScript. Units as declared; never throws. */
+  readonly compute: (inputs: Readonly<Record<Name, number>>) => number;
+  readonly evidence: Evidence;
+  /** Where it comes from: a key in `content/sources`, or a sentence for geometry and derivations. */
+  readonly source: string;
+  /** What the formula leaves out, in a sentence or two. */
+  readonly limits?: string;
+}
+
+/** Declares a relation; only there to infer the input names. */
+export function relation<Name extends string>(spec: Relation<Name>): Relation<Name> {
+  return spec;
+}
+
+/**
+ * Names the first input that lies outside the relation's range of validity.
+ * @returns `undefined` when every input is inside; NaN counts as outside.
+ */
+export function outsideRange<Name extends string>(
+  of: Relation<Name>,
+  inputs: Readonly<Record<Name, number>>,
+): { symbol: Name; spec: SymbolSpec; value: number } | undefined {
+  for (const symbol in of.inputs) {
+    const spec = of.inputs[symbol];
+    const value = inputs[symbol];
+    if (!(value >= spec.range[0] && value <= spec.range[1])) return { symbol, spec, value };
+  }
+  return undefined;
+}
+
+/**
+ * Elasticity of the result to each input, strongest first: by how many percent the result changes when
+ * the input grows by one percent, from a central difference of ±1 %. Inputs at zero are left out.
+ */
+export function sensitivity<Name extends string>(
+  of: Relation<Name>,
+  inputs: Readonly<Record<Name, number>>,
+): { symbol: Name; elasticity: number }[] {
+  const middle = of.compute(inputs);
+  const found: { symbol: Name; elasticity: number }[] = [];
+  for (const symbol in of.inputs) {
+    const value = inputs[symbol];
+    if (value === 0 || of.inputs[symbol].whole) continue;
+    const more = of.compute({ ...inputs, [symbol]: value * 1.01 });
+    const less = of.compute({ ...inputs, [symbol]: value * 0.99 });
+    const elasticity = (more - less) / middle / 0.02;
+    if (Number.isFinite(elasticity)) found.push({ symbol, elasticity });
+  }
+  return found.sort((a, b) => Math.abs(b.elasticity) - Math.abs(a.elasticity));
+}
