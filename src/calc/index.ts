@@ -1,8 +1,9 @@
 /** Every relation of the calculation module, by subject. Tests, equations and rule files find relations here. */
+import * as air from './air.ts';
 import * as proportion from './proportion.ts';
 import type { Relation } from './relation.ts';
 
-const subjects = [proportion];
+const subjects = [air, proportion];
 
 const isRelation = (value: unknown): value is Relation =>
   typeof value === 'object' && value !== null && 'expression' in value && 'compute' in value;

@@ -15,6 +15,7 @@ export type Unit =
   | '1'
   | '%'
   | 'degC'
+  | 'K'
   | 'mm'
   | 'mm^2'
   | 'mm^3'
@@ -28,6 +29,7 @@ export type Unit =
   | 'day'
   | 'mm^2/day'
   | 'mm/day'
+  | 'day/mm'
   | 'Hz';
 
 /** One symbol of a relation: what it stands for and where the relation may be used. */
@@ -65,6 +67,8 @@ export interface Relation<Name extends string = string> {
   /** The same formula in plain TypeScript. Units as declared; never throws. */
   readonly compute: (inputs: Readonly<Record<Name, number>>) => number;
   readonly evidence: Evidence;
+  /** A fit to measurements: its constants hide units, so mathjs checks the numbers alone. */
+  readonly fit?: true;
   /** Where it comes from: a key in `content/sources`, or a sentence for geometry and derivations. */
   readonly source: string;
   /** What the formula leaves out, in a sentence or two. */
