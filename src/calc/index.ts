@@ -1,5 +1,7 @@
 /** Every relation of the calculation module, by subject. Tests, equations and rule files find relations here. */
 import * as air from './air.ts';
+import * as diffusionSeries from './diffusion-series.ts';
+import * as finish from './finish.ts';
 import * as lengthwise from './lengthwise.ts';
 import * as moisture from './moisture.ts';
 import * as movement from './movement.ts';
@@ -7,7 +9,7 @@ import * as panel from './panel.ts';
 import * as proportion from './proportion.ts';
 import type { Relation } from './relation.ts';
 
-const subjects = [air, lengthwise, moisture, movement, panel, proportion];
+const subjects = [air, diffusionSeries, finish, lengthwise, moisture, movement, panel, proportion];
 
 const isRelation = (value: unknown): value is Relation =>
   typeof value === 'object' && value !== null && 'expression' in value && 'compute' in value;
