@@ -7,9 +7,10 @@ import * as moisture from './moisture.ts';
 import * as movement from './movement.ts';
 import * as panel from './panel.ts';
 import * as proportion from './proportion.ts';
+import * as sizes from './sizes.ts';
 import type { Relation } from './relation.ts';
 
-const subjects = [air, diffusionSeries, finish, lengthwise, moisture, movement, panel, proportion];
+const subjects = [air, diffusionSeries, finish, lengthwise, moisture, movement, panel, proportion, sizes];
 
 const isRelation = (value: unknown): value is Relation =>
   typeof value === 'object' && value !== null && 'expression' in value && 'compute' in value;

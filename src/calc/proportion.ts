@@ -12,6 +12,18 @@ import { relation } from './relation.ts';
 const side = { unit: 'mm', range: [20, 1000] } as const;
 const wall = { name: 'wall thickness', unit: 'mm', range: [1, 9.9] } as const;
 
+/** Ratio of the longer side to the shorter one. */
+export const ratio = relation({
+  id: 'ratio',
+  title: 'Ratio of length to width',
+  result: { symbol: 'r', name: 'length to width', unit: '1' },
+  inputs: { L: { ...side, name: 'length' }, W: { ...side, name: 'width' } },
+  expression: 'L / W',
+  compute: ({ L, W }) => L / W,
+  evidence: 'geometry',
+  source: 'A ratio says how many widths go into the length.',
+});
+
 /** Ratio of the inside of a box, from its outside. Never equal to the outside ratio unless the box is square. */
 export const insideRatio = relation({
   id: 'inside-ratio',

@@ -1,0 +1,77 @@
+/** What lessons, rules and sources must say about themselves. Schemas are strict: a misspelt key stops the build. */
+import { glob } from 'astro/loaders';
+import { defineCollection, reference } from 'astro:content';
+import { z } from 'astro/zod';
+import { evidences, parts, stages } from './prose/rule-words.ts';
+
+const lessons = defineCollection({
+  loader: glob({ pattern: '*.mdx', base: './content/lessons' }),
+  schema: z.strictObject({
+    title: z.string(),
+    /** Place in the course, from 1. */
+    order: z.number().int().positive(),
+    /** The question the lesson answers, as a learner would ask it. */
+    question: z.string(),
+    /** What it comes to, in one sentence, for lists and search engines. */
+    summary: z.string(),
+    /** Rules it teaches. */
+    rules: z.array(reference('rules')).min(1),
+    /** Questions later lessons ask again. `right` is the index of the right option; `because` is said after either. */
+    recall: z
+      .array(
+        z.strictObject({
+          ask: z.string(),
+          options: z.array(z.string()).min(2).max(4),
+          right: z.number().int().min(0),
+          because: z.string(),
+        }),
+      )
+      .min(3),
+  }),
+});
+
+const rules = defineCollection({
+  loader: glob({ pattern: '*.mdx', base: './content/rules' }),
+  schema: z.strictObject({
+    /** A few words: "Lip beside a groove". */
+    title: z.string(),
+    /** The rule in one sentence. */
+    claim: z.string(),
+    /** When in the work it matters, and on which part of the box. */
+    stage: z.enum(stages),
+    parts: z.array(z.enum(parts)).min(1),
+    /** Two native values, with their unit; the same text twice where no length is in it. */
+    usual: z.strictObject({ mm: z.string(), inch: z.string() }),
+    evidence: z.array(z.enum(evidences)).min(1),
+    /** What happens if it is ignored; when to break it. One or two sentences each. */
+    ignored: z.string(),
+    exception: z.string(),
+    /** Relations of `src/calc` behind it, by id. */
+    relations: z.array(z.string()).default([]),
+    sources: z.array(reference('sources')).default([]),
+    /** Hazard and usual safeguard, where the work can hurt. */
+    cautions: z.array(z.string()).default([]),
+    /** The lesson that teaches it. */
+    lesson: reference('lessons'),
+    /** Printed on the page and run as tests: `relation` of `given` must be `expect`, give or take `within`. */
+    examples: z
+      .array(
+        z.strictObject({
+          says: z.string(),
+          relation: z.string(),
+          given: z.record(z.string(), z.number()),
+          expect: z.number(),
+          within: z.number().positive(),
+          source: z.string(),
+        }),
+      )
+      .min(1),
+  }),
+});
+
+const sources = defineCollection({
+  loader: glob({ pattern: '*.yaml', base: './content/sources' }),
+  schema: z.looseObject({ title: z.string() }),
+});
+
+export const collections = { lessons, rules, sources };

@@ -1,0 +1,38 @@
+/**
+ * The sheet a figure is drawn on: an SVG whose user unit is fixed by the figure, with a title and a description
+ * that a screen reader speaks. Text size follows from the width, so that labels stay readable on a phone:
+ * at 350 CSS pixels of width the text is `12 px` high.
+ */
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
+
+/** Height of label text in user units for a drawing so wide: 12 px on a 350 px wide phone screen. */
+export const textSize = (width: number) => (width / 350) * 12;
+
+export interface DrawingProps {
+  /** Left, top, width and height in user units. */
+  view: readonly [x: number, y: number, width: number, height: number];
+  /** What it shows, in a few words. */
+  title: string;
+  /** The same facts as the picture, in a sentence or two. */
+  description: string;
+  class?: string;
+  children: ComponentChildren;
+}
+
+export function Drawing({ view, title, description, children, ...rest }: DrawingProps) {
+  const id = useId();
+  return (
+    <svg
+      viewBox={view.map((number) => Math.round(number * 100) / 100).join(' ')}
+      role="img"
+      aria-labelledby={`${id}t ${id}d`}
+      class={`drawing ${rest.class ?? ''}`}
+      style={{ fontSize: `${Math.round(textSize(view[2]) * 100) / 100}px`, '--w': view[2] }}
+    >
+      <title id={`${id}t`}>{title}</title>
+      <desc id={`${id}d`}>{description}</desc>
+      {children}
+    </svg>
+  );
+}

@@ -1,0 +1,66 @@
+/** Text in a drawing: a word, or a number in both units. Sizes are in the drawing's own user units. */
+import type { ComponentChildren } from 'preact';
+import type { Kind } from '../../units/index.ts';
+import { bothUnits } from './Quantity.tsx';
+
+interface Place {
+  x: number;
+  y: number;
+  anchor?: 'start' | 'middle' | 'end';
+  /** Turned by so many degrees about its place. */
+  turn?: number;
+  class?: string;
+}
+
+const at = ({ x, y, anchor = 'middle', turn }: Place) => ({
+  x,
+  y,
+  'text-anchor': anchor,
+  'dominant-baseline': 'central',
+  ...(turn ? { transform: `rotate(${turn} ${x} ${y})` } : {}),
+});
+
+/** A word or two in a drawing. */
+export function Label({ children, ...place }: Place & { children: ComponentChildren }) {
+  return (
+    <text {...at(place)} class={`label ${place.class ?? ''}`}>
+      {children}
+    </text>
+  );
+}
+
+/** A number in a drawing, in the reader's units; `before` and `after` are words around it. */
+export function NumberLabel({
+  value,
+  kind,
+  digits,
+  denominator,
+  before = '',
+  after = '',
+  ...place
+}: Place & {
+  value: number;
+  kind: Kind;
+  digits?: 0 | 1 | 2;
+  denominator?: 8 | 16 | 32 | 64;
+  before?: string;
+  after?: string;
+}) {
+  const { mm, inch } = bothUnits(value, kind, { digits, denominator });
+  if (inch === undefined)
+    return (
+      <text {...at(place)} class={`label ${place.class ?? ''}`}>
+        {before + mm + after}
+      </text>
+    );
+  return (
+    <>
+      <text {...at(place)} class={`label mm ${place.class ?? ''}`}>
+        {before + mm + after}
+      </text>
+      <text {...at(place)} class={`label inch ${place.class ?? ''}`}>
+        {before + inch + after}
+      </text>
+    </>
+  );
+}

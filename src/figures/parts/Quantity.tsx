@@ -1,0 +1,30 @@
+/**
+ * A number with its unit, written both ways at once; the style sheet shows the reader's units.
+ * So a page built once fits both readers from its first paint, and switching units moves nothing.
+ */
+import { type FormatOptions, format, type Kind } from '../../units/index.ts';
+
+export interface QuantityProps extends Omit<FormatOptions, 'system'> {
+  value: number;
+  kind: Kind;
+}
+
+/** Whether a kind of number is written differently in inches. */
+const differs = (kind: Kind) => !['percent', 'points', 'angle', 'ratio', 'count', 'days', 'number'].includes(kind);
+
+/** In running text. */
+export function Quantity({ value, kind, ...options }: QuantityProps) {
+  if (!differs(kind)) return <span class="number">{format(value, kind, { ...options, system: 'mm' })}</span>;
+  return (
+    <>
+      <span class="number mm">{format(value, kind, { ...options, system: 'mm' })}</span>
+      <span class="number inch">{format(value, kind, { ...options, system: 'inch' })}</span>
+    </>
+  );
+}
+
+/** The two texts of a number, for places that cannot hold elements. */
+export const bothUnits = (value: number, kind: Kind, options: Omit<FormatOptions, 'system'> = {}) => ({
+  mm: format(value, kind, { ...options, system: 'mm' }),
+  inch: differs(kind) ? format(value, kind, { ...options, system: 'inch' }) : undefined,
+});

@@ -1,0 +1,56 @@
+/**
+ * What a widget works on: the current box, or the current box with some values pinned by a lesson.
+ *
+ * Pages are built with the example. In its first render a widget must show the example too, or it would not
+ * match the page it wakes up in; after that it follows the reader's box.
+ */
+import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import { type Box, exampleBox } from '../box/box.ts';
+import { evaluate } from '../box/evaluate.ts';
+import type { Values } from '../box/values.ts';
+import type { UnitSystem } from '../units/index.ts';
+import { change, currentBox, wake } from './current.ts';
+import { units } from './units.ts';
+
+export interface Store {
+  readonly values: ReadonlySignal<Values>;
+  readonly units: ReadonlySignal<UnitSystem>;
+  /** What differs from the reader's box, while a lesson pins values. */
+  readonly pinned: ReadonlySignal<Partial<Box> | undefined>;
+  readonly set: (inputs: Partial<Box>) => void;
+  /** Drops the pinned values: the widget shows the reader's box. */
+  readonly useMine: () => void;
+  /** Copies the pinned values, as they stand, into the reader's box. */
+  readonly putInMine: () => void;
+}
+
+/** @param pins inputs that a lesson fixes for its own figure; the reader may move them without touching their box. */
+export function useStore(pins?: Partial<Box>): Store {
+  const live = useSignal(false);
+  useEffect(() => {
+    wake();
+    live.value = true;
+  }, []);
+  const pinned = useSignal<Partial<Box> | undefined>(pins);
+  const values = useComputed(() =>
+    evaluate({ ...(live.value ? currentBox.value : exampleBox), ...pinned.value }),
+  );
+  const system = useComputed<UnitSystem>(() => (live.value ? units.value : 'mm'));
+  return {
+    values,
+    units: system,
+    pinned,
+    set: (inputs) => {
+      if (pinned.value) pinned.value = { ...pinned.value, ...inputs };
+      else change(inputs);
+    },
+    useMine: () => {
+      pinned.value = undefined;
+    },
+    putInMine: () => {
+      if (pinned.value) change(pinned.value);
+      pinned.value = undefined;
+    },
+  };
+}

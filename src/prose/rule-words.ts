@@ -1,0 +1,24 @@
+/** The words a rule file may use for its stage, its part of the box and its evidence. */
+
+/** Stages of the work, in order. */
+export const stages = [
+  'contents and size',
+  'proportion',
+  'wood and air',
+  'stock',
+  'walls',
+  'joints',
+  'grooves',
+  'bottom',
+  'lid',
+  'glue-up',
+  'surface and finish',
+  'care',
+] as const;
+
+export const parts = ['whole box', 'walls', 'corners', 'grooves', 'bottom', 'lid', 'contents'] as const;
+
+export const evidences = ['published', 'geometry', 'derived', 'common practice', 'from memory'] as const;
+
+export type Stage = (typeof stages)[number];
+export type Part = (typeof parts)[number];

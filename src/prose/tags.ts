@@ -1,0 +1,28 @@
+/** The tags a lesson or rule author may use. A lesson has no imports; a tag that is not here stops the build. */
+import Because from './Because.astro';
+import Caution from './Caution.astro';
+import Cite from './Cite.astro';
+import Contrast from './Contrast.astro';
+import Guess from './Guess.astro';
+import Lab from './Lab.astro';
+import Limits from './Limits.astro';
+import MyBoxPart from './MyBoxPart.astro';
+import NewNumbers from './NewNumbers.astro';
+import Recall from './Recall.astro';
+import RuleCard from './RuleCard.astro';
+import Size from './Size.astro';
+
+export const tags = {
+  Because,
+  Caution,
+  Cite,
+  Contrast,
+  Guess,
+  Lab,
+  Limits,
+  MyBoxPart,
+  NewNumbers,
+  Recall,
+  RuleCard,
+  Size,
+};

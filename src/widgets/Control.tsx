@@ -1,0 +1,104 @@
+/** One input of the box: a slider and a number field with one value, or a choice. */
+import { useSignal } from '@preact/signals';
+import { useId } from 'preact/hooks';
+import type { Box } from '../box/box.ts';
+import { type ChoiceName, fields, type NumberField, type NumberName } from '../box/fields.ts';
+import type { Store } from '../notebook/use-store.ts';
+import { fieldUnit, format, parse, toField, type UnitSystem } from '../units/index.ts';
+
+/** The slider's step: each reader's own shop sizes. */
+const stepOf = (field: NumberField, system: UnitSystem) =>
+  system === 'inch' && field.inchStep ? field.inchStep : field.step;
+
+export function Control({ name, store }: { name: NumberName | ChoiceName; store: Store }) {
+  const field = fields[name];
+  return field.type === 'number' ? (
+    <NumberControl name={name as NumberName} field={field} store={store} />
+  ) : (
+    <ChoiceControl name={name as ChoiceName} store={store} />
+  );
+}
+
+function NumberControl({ name, field, store }: { name: NumberName; field: NumberField; store: Store }) {
+  const id = useId();
+  /** Text that could not be used: it stays in the field with a message; the last good value stays in force. */
+  const refused = useSignal<{ text: string; message: string } | undefined>(undefined);
+  const system = store.units.value;
+  const value = store.values.value[name];
+  const step = stepOf(field, system);
+  const show = (number: number, spoken = false) =>
+    format(number, field.kind, { system, digits: field.digits, denominator: field.denominator, spoken });
+  const set = (number: number) => {
+    refused.value = undefined;
+    store.set({ [name]: number } as Partial<Box>);
+  };
+  const read = (text: string) => {
+    const parsed = parse(text, field.kind, system);
+    if (!parsed.ok) refused.value = { text, message: parsed.message };
+    else if (parsed.value < field.low || parsed.value > field.high)
+      refused.value = { text, message: `Write a value from ${show(field.low)} to ${show(field.high)}.` };
+    else set(parsed.value);
+  };
+  return (
+    <div class="control">
+      <label for={id}>{field.label}</label>
+      <input
+        type="range"
+        aria-label={`${field.label}, slider`}
+        aria-valuetext={show(value, true)}
+        min={Math.ceil(field.low / step - 1e-9)}
+        max={Math.floor(field.high / step + 1e-9)}
+        step={1}
+        value={Math.round(value / step)}
+        onInput={(event) => set(Number(event.currentTarget.value) * step)}
+      />
+      <input
+        id={id}
+        type="text"
+        inputMode="decimal"
+        autocomplete="off"
+        value={refused.value?.text ?? toField(value, field.kind, system)}
+        aria-invalid={refused.value ? 'true' : undefined}
+        aria-describedby={refused.value ? `${id}m` : field.help ? `${id}h` : undefined}
+        onChange={(event) => read(event.currentTarget.value)}
+        onKeyDown={(event) => {
+          if (event.key === 'Escape') refused.value = undefined;
+        }}
+      />
+      <span class="unit">{fieldUnit(field.kind, system)}</span>
+      {refused.value ? (
+        <p class="message" id={`${id}m`} role="alert">
+          {refused.value.message} {show(value)} stays in use.
+        </p>
+      ) : (
+        field.help && (
+          <p class="help" id={`${id}h`}>
+            {field.help}
+          </p>
+        )
+      )}
+    </div>
+  );
+}
+
+function ChoiceControl({ name, store }: { name: ChoiceName; store: Store }) {
+  const id = useId();
+  const field = fields[name];
+  return (
+    <div class="control">
+      <label for={id}>{field.label}</label>
+      <select
+        id={id}
+        value={store.values.value[name]}
+        onChange={(event) => store.set({ [name]: event.currentTarget.value } as Partial<Box>)}
+      >
+        {Object.entries(field.options).map(([value, label]) => (
+          <option key={value} value={value} selected={value === store.values.value[name]}>
+            {label}
+          </option>
+        ))}
+      </select>
+      {field.help && <p class="help">{field.help}</p>}
+    </div>
+  );
+}

@@ -1,0 +1,157 @@
+/**
+ * Guess first: a number or a choice; then the result is uncovered. The guess can be skipped and is remembered.
+ * The covered part is the sibling that `prose/Guess.astro` puts after this form; without JavaScript nothing is covered.
+ */
+import { useSignal } from '@preact/signals';
+import { useEffect, useId, useRef } from 'preact/hooks';
+import { type Box, exampleBox } from '../box/box.ts';
+import { evaluate, results } from '../box/evaluate.ts';
+import type { ResultName } from '../box/values.ts';
+import { Quantity } from '../figures/parts/Quantity.tsx';
+import { guesses, rememberGuess, wakeGuesses } from '../notebook/predictions.ts';
+import { units } from '../notebook/units.ts';
+import { fieldUnit, parse, type UnitSystem } from '../units/index.ts';
+
+export interface Props {
+  /** Unique in the notebook: the guess is kept under it. */
+  id: string;
+  /** The question, in one sentence. */
+  ask: string;
+  /** For a number: which result, for the example with these inputs. */
+  result?: ResultName;
+  of?: Partial<Box>;
+  /** How near counts as right, as a share of the answer. */
+  within?: number;
+  /** For a choice: what can be chosen, and which is right. */
+  options?: readonly string[];
+  answer?: string;
+  /** One sentence said after the guess, right or wrong. */
+  because: string;
+}
+
+export default function GuessForm(props: Props) {
+  const { id, ask, options, answer, because } = props;
+  const field = useId();
+  const root = useRef<HTMLFormElement>(null);
+  const text = useSignal('');
+  const message = useSignal('');
+  const state = useSignal<'asking' | 'guessed' | 'skipped'>('asking');
+  const system = useSignal<UnitSystem>('mm');
+
+  const open = (to: 'guessed' | 'skipped') => {
+    state.value = to;
+    root.current?.closest<HTMLElement>('.guess')?.setAttribute('data-open', 'true');
+  };
+  useEffect(() => {
+    wakeGuesses();
+    const earlier = guesses.value[id];
+    if (earlier !== undefined) {
+      text.value = earlier;
+      open('guessed');
+    }
+    return units.subscribe((chosen) => {
+      system.value = chosen;
+    });
+  }, []);
+
+  const wanted = props.result ? results[props.result] : undefined;
+  const right = props.result ? evaluate({ ...exampleBox, ...props.of })[props.result] : undefined;
+  const guessed = wanted ? parse(text.value, wanted.kind, system.value) : undefined;
+  const near =
+    right !== undefined && guessed?.ok
+      ? Math.abs(guessed.value - right) <= Math.abs(right) * (props.within ?? 0.1)
+      : text.value === answer;
+
+  const commit = (event: Event) => {
+    event.preventDefault();
+    if (guessed && !guessed.ok) message.value = guessed.message;
+    else if (text.value === '') message.value = 'Choose one first, or skip.';
+    else {
+      message.value = '';
+      rememberGuess(id, text.value);
+      open('guessed');
+    }
+  };
+
+  return (
+    <form class="guess-form" ref={root} onSubmit={commit}>
+      <p class="guess-title">Guess first</p>
+      {options ? (
+        <fieldset>
+          <legend>{ask}</legend>
+          {options.map((option) => (
+            <label key={option}>
+              <input
+                type="radio"
+                name={field}
+                value={option}
+                checked={text.value === option}
+                disabled={state.value === 'guessed'}
+                onChange={() => {
+                  text.value = option;
+                }}
+              />
+              {option}
+            </label>
+          ))}
+        </fieldset>
+      ) : (
+        <p>
+          <label for={field}>{ask}</label>{' '}
+          <input
+            id={field}
+            type="text"
+            inputMode="decimal"
+            autocomplete="off"
+            value={text.value}
+            readOnly={state.value === 'guessed'}
+            aria-describedby={`${field}m`}
+            onInput={(event) => {
+              text.value = event.currentTarget.value;
+            }}
+          />{' '}
+          {wanted && fieldUnit(wanted.kind, system.value)}
+        </p>
+      )}
+      <p class="message" id={`${field}m`} role="status">
+        {message.value}
+      </p>
+      {state.value === 'guessed' ? (
+        <p class="guess-answer">
+          {near ? 'Right. ' : 'Not quite. '}
+          {wanted && right !== undefined ? (
+            <>
+              It is{' '}
+              <strong>
+                <Quantity value={right} kind={wanted.kind} digits={wanted.digits} />
+              </strong>
+              .{' '}
+            </>
+          ) : (
+            !near && `It is: ${answer}. `
+          )}
+          {because}{' '}
+          <button
+            type="button"
+            onClick={() => {
+              text.value = '';
+              state.value = 'asking';
+              rememberGuess(id, '');
+            }}
+          >
+            guess again
+          </button>
+        </p>
+      ) : (
+        <p class="guess-buttons">
+          <button type="submit">this is my guess</button>{' '}
+          {state.value === 'asking' && (
+            <button type="button" class="quiet" onClick={() => open('skipped')}>
+              skip, show me
+            </button>
+          )}
+        </p>
+      )}
+    </form>
+  );
+}

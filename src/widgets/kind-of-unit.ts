@@ -1,0 +1,19 @@
+/** Which kind of number a relation's unit makes, so that `format` can print it in the reader's units. */
+import type { Unit } from '../calc/relation.ts';
+import type { Kind } from '../units/index.ts';
+
+const kinds: Partial<Record<Unit, Kind>> = {
+  mm: 'length',
+  'mm^2': 'area',
+  'mm^3': 'volume',
+  N: 'force',
+  'N/mm': 'lineLoad',
+  MPa: 'stress',
+  g: 'mass',
+  '%': 'points',
+  degC: 'temperature',
+  deg: 'angle',
+  day: 'days',
+};
+
+export const kindOfUnit = (unit: Unit): Kind => kinds[unit] ?? 'number';
