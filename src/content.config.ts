@@ -1,6 +1,7 @@
 /** What lessons, rules and sources must say about themselves. Schemas are strict: a misspelt key stops the build. */
-import { glob } from 'astro/loaders';
+
 import { defineCollection, reference } from 'astro:content';
+import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { evidences, parts, stages } from './prose/rule-words.ts';
 

@@ -1,14 +1,22 @@
 /** From the reader's box to every number and verdict about it. Pure; runs at each movement of a slider. */
 import type { Box } from './box.ts';
 import { type Result, relationOf } from './result.ts';
+import { groovesResults } from './results/grooves.ts';
+import { jointsResults } from './results/joints.ts';
+import { movementResults } from './results/movement.ts';
 import { proportionResults } from './results/proportion.ts';
 import { sizeResults } from './results/sizes.ts';
+import { wallsResults } from './results/walls.ts';
 import type { ResultName, Values } from './values.ts';
 
 /** Every result by name, in the order of computation: a row uses only rows above it. */
 export const results = {
   ...sizeResults,
   ...proportionResults,
+  ...wallsResults,
+  ...groovesResults,
+  ...movementResults,
+  ...jointsResults,
 } as Readonly<Record<ResultName, Result<Values>>>;
 
 const rows = Object.entries(results) as [ResultName, Result<Values>][];

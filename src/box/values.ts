@@ -1,9 +1,20 @@
 /** Everything known about a box: what the reader decided, the figures of its wood, and all that follows. */
 import type { Box } from './box.ts';
+import type { GroovesResults } from './results/grooves.ts';
+import type { JointsResults } from './results/joints.ts';
+import type { MovementResults } from './results/movement.ts';
 import type { ProportionResults } from './results/proportion.ts';
 import type { SizeResults } from './results/sizes.ts';
+import type { WallsResults } from './results/walls.ts';
 
-export interface Values extends Box, SizeResults, ProportionResults {}
+export interface Values
+  extends Box,
+    SizeResults,
+    ProportionResults,
+    WallsResults,
+    GroovesResults,
+    MovementResults,
+    JointsResults {}
 
 /** Names of the computed numbers. */
 export type ResultName = Exclude<keyof Values, keyof Box>;

@@ -2,15 +2,31 @@
 import * as air from './air.ts';
 import * as diffusionSeries from './diffusion-series.ts';
 import * as finish from './finish.ts';
+import * as grooves from './grooves.ts';
+import * as joints from './joints.ts';
 import * as lengthwise from './lengthwise.ts';
 import * as moisture from './moisture.ts';
 import * as movement from './movement.ts';
 import * as panel from './panel.ts';
 import * as proportion from './proportion.ts';
-import * as sizes from './sizes.ts';
 import type { Relation } from './relation.ts';
+import * as sizes from './sizes.ts';
+import * as walls from './walls.ts';
 
-const subjects = [air, diffusionSeries, finish, lengthwise, moisture, movement, panel, proportion, sizes];
+const subjects = [
+  air,
+  diffusionSeries,
+  finish,
+  grooves,
+  joints,
+  lengthwise,
+  moisture,
+  movement,
+  panel,
+  proportion,
+  sizes,
+  walls,
+];
 
 const isRelation = (value: unknown): value is Relation =>
   typeof value === 'object' && value !== null && 'expression' in value && 'compute' in value;

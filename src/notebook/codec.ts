@@ -62,7 +62,12 @@ export function decodeLink(link: string): Decoded {
   if (Number(link.slice(0, dot)) !== version)
     return refuse('This link was made by another version of the notebook.');
   try {
-    const text = atob(link.slice(dot + 1).replaceAll('-', '+').replaceAll('_', '/'));
+    const text = atob(
+      link
+        .slice(dot + 1)
+        .replaceAll('-', '+')
+        .replaceAll('_', '/'),
+    );
     const bytes = Uint8Array.from(text, (letter) => letter.charCodeAt(0));
     const claimed = parseJson(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
     return validateBox(claimed);

@@ -1,7 +1,7 @@
 /**
  * Equations at build time: a relation's mathjs expression becomes LaTeX, then MathML. Nothing of this reaches a browser.
  */
-import { type MathNode, parse } from 'mathjs';
+import { isSymbolNode, type MathNode, parse } from 'mathjs';
 import temml from 'temml';
 import type { AnyRelation } from '../box/result.ts';
 import type { Equation } from '../widgets/Why.tsx';
@@ -13,7 +13,9 @@ function texOf(name: string, own: string | undefined): string {
   if (own) return own;
   const [head = '', ...tail] = name.split('_');
   const letter = (part: string) =>
-    /^(alpha|beta|gamma|delta|epsilon|eta|theta|lambda|mu|nu|pi|rho|sigma|tau|phi|psi|omega|Delta|Phi)$/.test(part)
+    /^(alpha|beta|gamma|delta|epsilon|eta|theta|lambda|mu|nu|pi|rho|sigma|tau|phi|psi|omega|Delta|Phi)$/.test(
+      part,
+    )
       ? `\\${part}`
       : part.length > 1
         ? `\\mathrm{${part}}`
@@ -26,9 +28,7 @@ function toTex(of: AnyRelation, implicit: 'show' | 'hide', symbol: (name: string
     parenthesis: 'auto',
     implicit,
     handler: (node: MathNode) =>
-      'isSymbolNode' in node && (node as MathNode & { name: string }).name in of.inputs
-        ? symbol((node as MathNode & { name: string }).name)
-        : undefined,
+      isSymbolNode(node) && node.name in of.inputs ? symbol(node.name) : undefined,
   });
 }
 
@@ -40,7 +40,8 @@ export function equationOf(of: AnyRelation): Equation {
   const known = made.get(of.id);
   if (known) return known;
   const result = texOf(of.result.symbol, of.result.tex);
-  const math = (tex: string) => temml.renderToString(`${result} = ${tex}`, { displayMode: true, throwOnError: true });
+  const math = (tex: string) =>
+    temml.renderToString(`${result} = ${tex}`, { displayMode: true, throwOnError: true });
   const equation = {
     symbols: math(toTex(of, 'hide', (name) => texOf(name, of.inputs[name]?.tex))),
     // A marked number stands for each symbol until Temml has set it; numbers side by side need their dot.

@@ -15,7 +15,9 @@ interface Lesson {
 export function pickRecall(lessons: readonly Lesson[], id: string): Question[] {
   const here = lessons.find((lesson) => lesson.id === id);
   if (!here)
-    throw new Error(`<Recall> got “${id}”, but the lessons are: ${lessons.map((lesson) => lesson.id).join(', ')}.`);
+    throw new Error(
+      `<Recall> got “${id}”, but the lessons are: ${lessons.map((lesson) => lesson.id).join(', ')}.`,
+    );
   const earlier = lessons
     .filter((lesson) => lesson.data.order < here.data.order)
     .sort((a, b) => b.data.order - a.data.order);
@@ -23,7 +25,8 @@ export function pickRecall(lessons: readonly Lesson[], id: string): Question[] {
   return [0, 1, 2].flatMap((turn) => {
     const lesson = from[turn % from.length]!;
     const distance = here.data.order - lesson.data.order;
-    const question = lesson.data.recall[(distance + Math.floor(turn / from.length)) % lesson.data.recall.length];
+    const question =
+      lesson.data.recall[(distance + Math.floor(turn / from.length)) % lesson.data.recall.length];
     return question ? [question] : [];
   });
 }

@@ -7,7 +7,8 @@ export default function Damaged() {
   return (
     <div class="notice" role="alert">
       <p>
-        {found.message} The example is shown instead. What was found is kept here; copy it if you want to keep it.
+        {found.message} The example is shown instead. What was found is kept here; copy it if you want to keep
+        it.
       </p>
       <textarea readOnly rows={2} aria-label="What was found" value={found.text} />
       <p>

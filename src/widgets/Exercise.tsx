@@ -31,7 +31,13 @@ export default function Exercise({ ask, sets, tell, result: name, within, slips 
   const text = useSignal('');
   const said = useSignal<{ right: boolean; words: string } | undefined>(undefined);
   const system = useSignal<UnitSystem>('mm');
-  useEffect(() => units.subscribe((chosen) => { system.value = chosen; }), []);
+  useEffect(
+    () =>
+      units.subscribe((chosen) => {
+        system.value = chosen;
+      }),
+    [],
+  );
 
   const values = evaluate({ ...exampleBox, ...sets[which.value % sets.length] });
   const result = results[name];
@@ -43,7 +49,9 @@ export default function Exercise({ ask, sets, tell, result: name, within, slips 
     if (!parsed.ok) said.value = { right: false, words: parsed.message };
     else if (Math.abs(parsed.value - right) <= within) said.value = { right: true, words: 'Right.' };
     else {
-      const slip = slips.find((one) => Math.abs(values[one.result] * (one.times ?? 1) - parsed.value) <= within);
+      const slip = slips.find(
+        (one) => Math.abs(values[one.result] * (one.times ?? 1) - parsed.value) <= within,
+      );
       said.value = { right: false, words: slip?.says ?? 'Not yet. Try again, or look at the answer.' };
     }
   };
@@ -55,7 +63,8 @@ export default function Exercise({ ask, sets, tell, result: name, within, slips 
         {tell.map((input, index) => (
           <span key={input}>
             {index > 0 && ', '}
-            {fields[input].label} <Quantity value={values[input]} kind={fields[input].kind} digits={fields[input].digits} />
+            {fields[input].label}{' '}
+            <Quantity value={values[input]} kind={fields[input].kind} digits={fields[input].digits} />
           </span>
         ))}
         . <label for={id}>{ask}</label>
@@ -91,7 +100,14 @@ export default function Exercise({ ask, sets, tell, result: name, within, slips 
       <details>
         <summary>the answer</summary>
         <p>
-          {result.label}: <Quantity value={right} kind={result.kind} digits={result.digits} denominator={result.denominator} />.
+          {result.label}:{' '}
+          <Quantity
+            value={right}
+            kind={result.kind}
+            digits={result.digits}
+            denominator={result.denominator}
+          />
+          .
         </p>
       </details>
     </form>

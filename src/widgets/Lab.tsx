@@ -36,8 +36,10 @@ export function Lab({ spec, equations, pins }: LabProps) {
   return (
     <section class="lab" aria-label={spec.title}>
       <h3>{spec.title}</h3>
-      <Figure values={store.values.value} />
-      <p class="says">{spec.says(store.values.value)}</p>
+      <div class="picture">
+        <Figure values={store.values.value} />
+        <p class="says">{spec.says(store.values.value)}</p>
+      </div>
       <div class="controls">
         {spec.controls.map((name) => (
           <Control key={name} name={name} store={store} />
@@ -50,8 +52,8 @@ export function Lab({ spec, equations, pins }: LabProps) {
             ))}
           </details>
         )}
+        {pins && <Pinned store={store} />}
       </div>
-      {pins && <Pinned store={store} />}
       <div class="results">
         {spec.results.map((name) => (
           <ResultLine

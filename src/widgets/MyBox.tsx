@@ -1,7 +1,7 @@
 /** The current box: its sizes, and what each rule says about it. */
 import { verdicts } from '../box/checks/index.ts';
-import { Quantity } from '../figures/parts/Quantity.tsx';
 import { InsideOutside } from '../figures/InsideOutside.tsx';
+import { Quantity } from '../figures/parts/Quantity.tsx';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
@@ -13,7 +13,8 @@ export default function MyBox() {
     <>
       <InsideOutside values={v} />
       <p>
-        Outside <Quantity value={v.outsideLength} kind="length" /> by <Quantity value={v.outsideWidth} kind="length" /> by{' '}
+        Outside <Quantity value={v.outsideLength} kind="length" /> by{' '}
+        <Quantity value={v.outsideWidth} kind="length" /> by{' '}
         <Quantity value={v.outsideHeight} kind="length" />.
       </p>
       <Control name="wall" store={store} />

@@ -1,6 +1,7 @@
 /** The end of a lesson: its inputs for the reader's own box, and what its rules say about them. */
-import type { ChoiceName, NumberName } from '../box/fields.ts';
+
 import { verdicts } from '../box/checks/index.ts';
+import type { ChoiceName, NumberName } from '../box/fields.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
 import { VerdictLine } from './VerdictLine.tsx';

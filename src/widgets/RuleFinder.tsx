@@ -43,25 +43,39 @@ export default function RuleFinder({ rules }: { rules: RuleSummary[] }) {
   const id = useId();
   return (
     <>
-      <form class="finder" role="search" onSubmit={(event) => event.preventDefault()}>
-        <p>
-          <label for={id}>words</label>
-          <input
-            id={id}
-            type="search"
-            value={typed.value}
-            onInput={(event) => {
-              typed.value = event.currentTarget.value;
-            }}
+      <search>
+        <form class="finder" onSubmit={(event) => event.preventDefault()}>
+          <p>
+            <label for={id}>words</label>
+            <input
+              id={id}
+              type="search"
+              value={typed.value}
+              onInput={(event) => {
+                typed.value = event.currentTarget.value;
+              }}
+            />
+          </p>
+          <Picker
+            label="stage of the work"
+            options={unique(rules.map((rule) => rule.stage))}
+            chosen={stage}
           />
-        </p>
-        <Picker label="stage of the work" options={unique(rules.map((rule) => rule.stage))} chosen={stage} />
-        <Picker label="part of the box" options={unique(rules.flatMap((rule) => rule.parts))} chosen={part} />
-        <Picker label="evidence" options={unique(rules.flatMap((rule) => rule.evidence))} chosen={evidence} />
-        <p role="status" class="found">
-          {found.value.length === 1 ? '1 rule' : `${found.value.length} rules`}
-        </p>
-      </form>
+          <Picker
+            label="part of the box"
+            options={unique(rules.flatMap((rule) => rule.parts))}
+            chosen={part}
+          />
+          <Picker
+            label="evidence"
+            options={unique(rules.flatMap((rule) => rule.evidence))}
+            chosen={evidence}
+          />
+          <p role="status" class="found">
+            {found.value.length === 1 ? '1 rule' : `${found.value.length} rules`}
+          </p>
+        </form>
+      </search>
       <ul class="rule-list">
         {found.value.map((rule) => (
           <li key={rule.id}>

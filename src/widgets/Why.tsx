@@ -25,7 +25,7 @@ const root = import.meta.env.BASE_URL;
 function fill(numbers: string, of: AnyRelation, given: Readonly<Record<string, number>>, system: UnitSystem) {
   return numbers.replace(/<mn class="n-(\w+)">[^<]*<\/mn>/g, (_, symbol: string) => {
     const { unit } = of.inputs[symbol]!;
-    return `<mn>${format(given[symbol]!, kindOfUnit(unit), { system, digits: 2, exact: true })}</mn>`;
+    return `<mn>${format(given[symbol]!, kindOfUnit(unit), { system, digits: 2 })}</mn>`;
   });
 }
 
@@ -43,7 +43,12 @@ export function ResultLine({ name, values, units, equations }: ResultProps) {
   const of = relationOf(result, values.value);
   const beyond = outsideRange(of, pick(of, result.given(values.value)));
   return (
-    <details class="result" onToggle={(event) => { open.value = event.currentTarget.open; }}>
+    <details
+      class="result"
+      onToggle={(event) => {
+        open.value = event.currentTarget.open;
+      }}
+    >
       <summary>
         <span class="result-label">{result.label}</span>{' '}
         <strong>
@@ -71,6 +76,38 @@ export function ResultLine({ name, values, units, equations }: ResultProps) {
 const pick = (of: AnyRelation, given: Readonly<Record<string, number>>): Record<string, number> =>
   Object.fromEntries(Object.keys(of.inputs).map((symbol) => [symbol, given[symbol]!]));
 
+const greek: Readonly<Record<string, string>> = {
+  alpha: 'α',
+  beta: 'β',
+  gamma: 'γ',
+  delta: 'δ',
+  epsilon: 'ε',
+  eta: 'η',
+  theta: 'θ',
+  lambda: 'λ',
+  mu: 'μ',
+  nu: 'ν',
+  rho: 'ρ',
+  sigma: 'σ',
+  tau: 'τ',
+  phi: 'φ',
+  psi: 'ψ',
+  omega: 'ω',
+  Delta: 'Δ',
+  Phi: 'Φ',
+};
+
+/** A symbol of the equation in running text: `sigma_t` as σ with a small t. */
+function SymbolName({ symbol }: { symbol: string }) {
+  const [head = '', tail] = symbol.split('_');
+  return (
+    <i class="symbol">
+      {greek[head] ?? head}
+      {tail && <sub>{tail}</sub>}
+    </i>
+  );
+}
+
 function Why({ name, values, units, equations }: ResultProps) {
   const result = results[name];
   const of = relationOf(result, values.value);
@@ -83,11 +120,9 @@ function Why({ name, values, units, equations }: ResultProps) {
       <p class="reason-title">{of.title}</p>
       {equation && (
         <>
-          {/* biome-ignore lint/security/noDangerouslySetInnerHtml: made by the build from our own relations */}
           <p class="equation" dangerouslySetInnerHTML={{ __html: equation.symbols }} />
           <p
             class="equation"
-            // biome-ignore lint/security/noDangerouslySetInnerHtml: our own MathML, filled with formatted numbers
             dangerouslySetInnerHTML={{ __html: fill(equation.numbers, of, given, units.value) }}
           />
         </>
@@ -95,7 +130,8 @@ function Why({ name, values, units, equations }: ResultProps) {
       <ul class="symbols">
         {Object.entries(of.inputs).map(([symbol, spec]) => (
           <li key={symbol}>
-            {spec.name}: <Quantity value={given[symbol]!} kind={kindOfUnit(spec.unit)} digits={2} />
+            <SymbolName symbol={symbol} /> {spec.name}:{' '}
+            <Quantity value={given[symbol]!} kind={kindOfUnit(spec.unit)} digits={2} />
           </li>
         ))}
       </ul>

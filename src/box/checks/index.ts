@@ -1,9 +1,20 @@
 /** Every check, in the order of the work. */
-import { judge, type Check, type Verdict } from '../verdict.ts';
-import type { Values } from '../values.ts';
-import { proportionChecks } from './proportion.ts';
 
-export const checks: readonly Check[] = [...proportionChecks];
+import type { Values } from '../values.ts';
+import { type Check, judge, type Verdict } from '../verdict.ts';
+import { groovesChecks } from './grooves.ts';
+import { jointsChecks } from './joints.ts';
+import { movementChecks } from './movement.ts';
+import { proportionChecks } from './proportion.ts';
+import { wallsChecks } from './walls.ts';
+
+export const checks: readonly Check[] = [
+  ...proportionChecks,
+  ...wallsChecks,
+  ...movementChecks,
+  ...jointsChecks,
+  ...groovesChecks,
+];
 
 /** The verdicts of all rules that speak about this box. */
 export function verdicts(values: Values): Verdict[] {

@@ -14,7 +14,13 @@ export function Definitions() {
         >
           <path d="M0 2 L10 5 L0 8 Z" fill="context-stroke" />
         </marker>
-        <pattern id="end-grain" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <pattern
+          id="end-grain"
+          width="5"
+          height="5"
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(45)"
+        >
           <rect width="5" height="5" class="wood-end" />
           <line x1="0" y1="0" x2="0" y2="5" class="hatch" />
         </pattern>

@@ -17,7 +17,16 @@ export interface DimensionProps {
 }
 
 /** Lines from the object to the dimension line are the caller's: they depend on what they leave. */
-export function Dimension({ from, to, value, digits, denominator, side = 'before', text, before }: DimensionProps) {
+export function Dimension({
+  from,
+  to,
+  value,
+  digits,
+  denominator,
+  side = 'before',
+  text,
+  before,
+}: DimensionProps) {
   const [x1, y1] = from;
   const [x2, y2] = to;
   const upright = Math.abs(x2 - x1) < Math.abs(y2 - y1);
@@ -35,7 +44,14 @@ export function Dimension({ from, to, value, digits, denominator, side = 'before
   return (
     <g class="dimension">
       <line x1={x1} y1={y1} x2={x2} y2={y2} marker-start="url(#arrow)" marker-end="url(#arrow)" />
-      <NumberLabel {...place} value={value} kind="length" digits={digits} denominator={denominator} before={before} />
+      <NumberLabel
+        {...place}
+        value={value}
+        kind="length"
+        digits={digits}
+        denominator={denominator}
+        before={before}
+      />
     </g>
   );
 }

@@ -1,13 +1,13 @@
 /**
  * The sheet a figure is drawn on: an SVG whose user unit is fixed by the figure, with a title and a description
  * that a screen reader speaks. Text size follows from the width, so that labels stay readable on a phone:
- * at 350 CSS pixels of width the text is `12 px` high.
+ * at 350 CSS pixels of width the text is `13 px` high.
  */
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 
-/** Height of label text in user units for a drawing so wide: 12 px on a 350 px wide phone screen. */
-export const textSize = (width: number) => (width / 350) * 12;
+/** Height of label text in user units for a drawing so wide: 13 px on a 350 px wide phone screen. */
+export const textSize = (width: number) => (width / 350) * 13;
 
 export interface DrawingProps {
   /** Left, top, width and height in user units. */

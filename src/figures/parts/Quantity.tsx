@@ -10,7 +10,8 @@ export interface QuantityProps extends Omit<FormatOptions, 'system'> {
 }
 
 /** Whether a kind of number is written differently in inches. */
-const differs = (kind: Kind) => !['percent', 'points', 'angle', 'ratio', 'count', 'days', 'number'].includes(kind);
+const differs = (kind: Kind) =>
+  !['percent', 'points', 'angle', 'ratio', 'count', 'days', 'number'].includes(kind);
 
 /** In running text. */
 export function Quantity({ value, kind, ...options }: QuantityProps) {

@@ -3,7 +3,7 @@ import { InsideOutside } from '../../figures/InsideOutside.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
 
-export const labs = {
+export const labs: Record<string, LabSpec> = {
   'inside-outside': {
     title: 'Inside and outside of one box',
     figure: InsideOutside,
@@ -18,10 +18,8 @@ export const labs = {
       </>
     ),
   },
-} satisfies Record<string, LabSpec>;
+};
 
-export type ProportionLab = keyof typeof labs;
-
-export default function Proportion({ name, ...props }: Omit<LabProps, 'spec'> & { name: ProportionLab }) {
-  return <Lab spec={labs[name]} {...props} />;
+export default function Proportion({ name, ...props }: Omit<LabProps, 'spec'> & { name: string }) {
+  return <Lab spec={labs[name]!} {...props} />;
 }

@@ -1,0 +1,3 @@
+/** Groove margins. */
+
+export {};

@@ -1,0 +1,3 @@
+/** Joint spacing. */
+
+export {};

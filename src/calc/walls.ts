@@ -1,0 +1,3 @@
+/** Wall thickness and size. */
+
+export {};
