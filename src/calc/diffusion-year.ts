@@ -1,0 +1,62 @@
+/**
+ * The year a piece settles into: moisture day by day once the same year of air has come round often enough.
+ *
+ * Runs `diffusion.ts` year after year until the profile on New Year's Day repeats. A thin bare panel does so at
+ * once; a thick one under wax needs several years.
+ */
+import { moistureCourse } from './diffusion.ts';
+import { isRefused, type Refused } from './refusal.ts';
+import { type Course, refuseSlab, type Slab, type Steps } from './slab.ts';
+import { DAYS_IN_YEAR } from './year.ts';
+
+/** Settled when no cell is further from last New Year than this, % MC. */
+const SETTLED = 0.005;
+const MOST_YEARS = 60;
+
+/** The same curve, looked up four times a day with straight lines between: the sorption equation is the slow part. */
+export function tabulated(moisture: (day: number) => number): (day: number) => number {
+  const perDay = 4;
+  const count = DAYS_IN_YEAR * perDay;
+  const values = Float64Array.from({ length: count + 1 }, (_, i) => moisture((i % count) / perDay));
+  return (day) => {
+    const at = (((day % DAYS_IN_YEAR) + DAYS_IN_YEAR) % DAYS_IN_YEAR) * perDay;
+    const i = Math.floor(at);
+    return values[i]! + (at - i) * (values[i + 1]! - values[i]!);
+  };
+}
+
+/**
+ * Moisture of the piece through a settled year, days 0 to 365 (the last equals the first).
+ * Each face's `moisture` must repeat every 365 days.
+ * @returns a refusal for a slab without meaning, with both faces sealed, or so tight that it never settles.
+ */
+export function settledYear(slab: Slab, steps: Steps = {}): Course | Refused {
+  const bad = refuseSlab(slab);
+  if (bad) return bad;
+  if (slab.front.surface + slab.back.surface === 0) {
+    return { refused: 'With both faces sealed the piece never learns what the air is like.' };
+  }
+  const front = { ...slab.front, moisture: tabulated(slab.front.moisture) };
+  const back = { ...slab.back, moisture: tabulated(slab.back.moisture) };
+  const mean = (face: typeof front) => {
+    let sum = 0;
+    for (let day = 0; day < DAYS_IN_YEAR; day++) sum += face.moisture(day);
+    return sum / DAYS_IN_YEAR;
+  };
+  // Each face counts by how easily it lets moisture through; a face with no resistance still has the wood's own.
+  const ease = (face: typeof front) => 1 / (1 / face.surface + slab.thickness / 2 / slab.diffusion);
+  const weight = ease(front) / (ease(front) + ease(back));
+  let start: number | Float64Array = weight * mean(front) + (1 - weight) * mean(back);
+  for (let year = 0; year < MOST_YEARS; year++) {
+    const course: Course | Refused = moistureCourse({ ...slab, front, back }, start, DAYS_IN_YEAR, 0, steps);
+    if (isRefused(course)) return course;
+    const before = start;
+    const off = course.profile.reduce(
+      (most, now, i) => Math.max(most, Math.abs(now - (typeof before === 'number' ? before : before[i]!))),
+      0,
+    );
+    if (off < SETTLED) return course;
+    start = course.profile;
+  }
+  return { refused: `This piece takes more than ${MOST_YEARS} years to settle into the air of its place.` };
+}
