@@ -1,6 +1,8 @@
 import { defineConfig } from 'vitest/config';
+import { woodsPlugin } from '../src/build/woods-plugin.ts';
 
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
+  plugins: [woodsPlugin()],
   test: { include: ['tests/{units,calc,box,notebook,content}/**/*.test.ts'] },
 });

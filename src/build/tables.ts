@@ -1,0 +1,30 @@
+/** Reads the published tables at build time. Never part of a page. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { csvParse } from 'd3';
+import { parse } from 'yaml';
+import { type Source, sourceSchema } from '../source-schema.ts';
+
+const content = new URL('../../content/', import.meta.url);
+
+/** One row of a table: every cell as text, by column name. Empty text where the table prints nothing. */
+export type Row = Readonly<Record<string, string>>;
+
+/** The rows of `content/data/{name}.csv`. */
+export const readTable = (name: string): readonly Row[] =>
+  csvParse(readFileSync(new URL(`data/${name}.csv`, content), 'utf8')) as Row[];
+
+/** Names of all tables. */
+export const tableNames = (): readonly string[] =>
+  readdirSync(new URL('data/', content)).map((file) => file.replace(/\.csv$/, ''));
+
+/** All cited works; a file that does not fit the schema throws. */
+export const readSources = (): readonly Source[] =>
+  readdirSync(new URL('sources/', content)).map((file) =>
+    sourceSchema.parse(parse(readFileSync(new URL(`sources/${file}`, content), 'utf8'))),
+  );
+
+/** Files that the tables are made from, for watching in development. */
+export const tableFiles = (): readonly string[] =>
+  ['data/', 'sources/'].flatMap((folder) =>
+    readdirSync(new URL(folder, content)).map((file) => new URL(folder + file, content).pathname),
+  );
