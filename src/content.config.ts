@@ -4,6 +4,7 @@ import { defineCollection, reference } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { evidences, parts, stages } from './prose/rule-words.ts';
+import { sourceSchema } from './source-schema.ts';
 
 const lessons = defineCollection({
   loader: glob({ pattern: '*.mdx', base: './content/lessons' }),
@@ -72,7 +73,7 @@ const rules = defineCollection({
 
 const sources = defineCollection({
   loader: glob({ pattern: '*.yaml', base: './content/sources' }),
-  schema: z.looseObject({ title: z.string() }),
+  schema: sourceSchema,
 });
 
 export const collections = { lessons, rules, sources };
