@@ -1,5 +1,6 @@
 /**
- * Moisture: what wood settles to in given air.
+ * Moisture: what wood settles to in given air. (Over 150 lines: the curve, its four constants and its inverse are
+ * one published formula and are read together.)
  *
  *   M = 1800/W · [ K h/(1 − K h) + (K₁ K h + 2 K₁ K₂ K² h²) / (1 + K₁ K h + K₁ K₂ K² h²) ]
  *

@@ -1,0 +1,41 @@
+/** Tests of the built site in a real browser. Build first: `npm run test:site` does both. */
+import { createServer } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from '@playwright/test';
+import { findBrowser, flags } from '../.ci/find-browser.mjs';
+
+/** A port nobody uses at the moment. */
+const freePort = () =>
+  new Promise<number>((resolve) => {
+    const probe = createServer().listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
+    });
+  });
+
+// Kept in the environment, because every worker reads this file again.
+process.env.SITE_PORT ??= String(await freePort());
+process.env.CHROMIUM_PATH ??= await findBrowser();
+const url = `http://127.0.0.1:${process.env.SITE_PORT}/`;
+
+export default defineConfig({
+  testDir: 'site',
+  testMatch: '**/*.test.ts',
+  outputDir: 'results/site',
+  fullyParallel: true,
+  forbidOnly: true,
+  reporter: [['list'], ['json', { outputFile: 'results/site.json' }]],
+  use: {
+    baseURL: url,
+    // Pages are tested as they come from the server; the offline test asks for the service worker.
+    serviceWorkers: 'block',
+    launchOptions: { executablePath: process.env.CHROMIUM_PATH, args: flags },
+  },
+  webServer: {
+    command: `npm run preview -- --host 127.0.0.1 --port ${process.env.SITE_PORT}`,
+    cwd: fileURLToPath(new URL('..', import.meta.url)),
+    env: { ...(process.env as Record<string, string>), ASTRO_TELEMETRY_DISABLED: '1' },
+    url,
+    reuseExistingServer: false,
+  },
+});

@@ -1,0 +1,46 @@
+/** The built site as the tests see it: which pages there are, and a page opened with its troubles noted. */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { Page } from '@playwright/test';
+
+/** Folder of the built site. */
+export const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
+
+const files = existsSync(dist)
+  ? readdirSync(dist, { recursive: true, encoding: 'utf8' }).map((name) => name.replaceAll('\\', '/'))
+  : [];
+
+/** Address of every page, from the site's root: `''`, `'lessons/proportion/'`, `'404.html'`. */
+export const pages = files
+  .filter((name) => name.endsWith('.html'))
+  .map((name) => name.replace(/(^|\/)index\.html$/, '$1'))
+  .sort();
+if (pages.length === 0) throw new Error('dist holds no page: run `npm run build` first');
+
+/** The pages with a lesson. */
+export const lessons = pages.filter((path) => /^lessons\/[^/]+\/$/.test(path));
+
+/** HTML of a page, as built. */
+export const htmlOf = (path: string) =>
+  readFileSync(dist + (path === '' || path.endsWith('/') ? `${path}index.html` : path), 'utf8');
+
+/** True if the built site has this page or file. */
+export const isBuilt = (path: string) => pages.includes(path) || files.includes(path);
+
+/**
+ * Opens a page and waits until it is loaded and each of its islands is awake.
+ * @returns a list that also gets every later console error, uncaught exception and failed request
+ */
+export async function open(page: Page, path: string): Promise<string[]> {
+  const troubles: string[] = [];
+  page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()));
+  page.on('pageerror', (error) => troubles.push(error.message));
+  page.on('requestfailed', (request) => troubles.push(`${request.url()}: ${request.failure()?.errorText}`));
+  page.on(
+    'response',
+    (answer) => answer.status() >= 400 && troubles.push(`${answer.url()}: ${answer.status()}`),
+  );
+  await page.goto(path, { waitUntil: 'load' });
+  await page.waitForFunction(() => !document.querySelector('astro-island[ssr]:not([client=visible])'));
+  return troubles;
+}

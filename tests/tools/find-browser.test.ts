@@ -1,0 +1,58 @@
+/** The browser for the site tests is found on any machine, or its absence is told with the command that mends it. */
+import { expect, test } from 'vitest';
+import { findBrowser, hint } from '../../.ci/find-browser.mjs';
+
+/** A made-up machine on which only the given files exist. */
+const machine = (...files: string[]) => ({
+  env: {} as Record<string, string | undefined>,
+  platform: 'linux',
+  exists: (path: unknown) => files.includes(String(path)),
+  playwright: async () => '',
+  isRoot: false,
+  install: (): boolean => {
+    throw new Error('nothing may be installed here');
+  },
+});
+
+test('the environment variable CHROMIUM_PATH comes before everything else', async () => {
+  const of = machine('/opt/mine/chrome', '/usr/bin/chromium');
+  expect(await findBrowser({ ...of, env: { CHROMIUM_PATH: '/opt/mine/chrome' } })).toBe('/opt/mine/chrome');
+});
+
+test('a CHROMIUM_PATH that names no file is an error, not a reason to take another browser', async () => {
+  const of = machine('/usr/bin/chromium');
+  await expect(findBrowser({ ...of, env: { CHROMIUM_PATH: '/opt/none' } })).rejects.toThrow('/opt/none');
+});
+
+test('Debian’s Chromium is used where it is installed', async () => {
+  expect(await findBrowser(machine('/usr/bin/chromium', '/usr/bin/google-chrome'))).toBe('/usr/bin/chromium');
+});
+
+test('a browser is found where macOS and Windows keep it', async () => {
+  const mac = '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome';
+  expect(await findBrowser({ ...machine(mac), platform: 'darwin' })).toBe(mac);
+  const windows = 'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe';
+  // Windows names its program folder in the environment; the file is called after the program.
+  const of = { ...machine(windows), platform: 'win32', env: { PROGRAMFILES: 'C:\\Program Files' } };
+  expect(await findBrowser(of)).toBe(windows);
+});
+
+test('else the one that Playwright installed', async () => {
+  const of = machine('/home/me/chrome');
+  expect(await findBrowser({ ...of, playwright: async () => '/home/me/chrome' })).toBe('/home/me/chrome');
+});
+
+test('as root, with apt-get, Debian’s Chromium is installed', async () => {
+  const files = ['/usr/bin/apt-get'];
+  const install = () => files.push('/usr/bin/chromium') > 0;
+  const exists = (path: unknown) => files.includes(String(path));
+  expect(await findBrowser({ ...machine(), exists, isRoot: true, install })).toBe('/usr/bin/chromium');
+});
+
+test.each([
+  ['not root', machine('/usr/bin/apt-get')],
+  ['no apt-get', { ...machine(), isRoot: true }],
+  ['an installation that fails', { ...machine('/usr/bin/apt-get'), isRoot: true, install: () => false }],
+])('otherwise it stops with the one command that gets a browser: %s', async (_why, of) => {
+  await expect(findBrowser(of)).rejects.toThrow(hint);
+});
