@@ -2,6 +2,7 @@
  * The inputs of the box as a reader meets them: label, kind, limits and steps, one row each.
  * Sliders, number fields, links and storage are all built from this table, so a limit stands in one place.
  * Steps are shop sizes: one for readers in millimeters, one for readers in inches (a fraction, kept in mm).
+ * Over 150 lines, because one table with a row for each input is easier to check than several.
  */
 import type { Kind } from '../units/index.ts';
 import type { Box } from './box.ts';

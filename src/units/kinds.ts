@@ -8,6 +8,7 @@
  * Exact by definition: 1 in = 25.4 mm and 1 lb = 453.59237 g (international yard and pound, 1959),
  * standard gravity 9.80665 m/s², hence 1 lbf = 4.4482216152605 N (NIST SP 811, appendix B).
  * Longer than most files here, because it is one table.
+ * Over 150 lines, because one table with every kind is easier to check than several.
  */
 
 /** The two native grids. `'inch'` also brings °F, lbf, psi, oz and lb. */

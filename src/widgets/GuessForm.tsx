@@ -1,6 +1,7 @@
 /**
  * Guess first: a number or a choice; then the result is uncovered. The guess can be skipped and is remembered.
  * The covered part is the sibling that `prose/Guess.astro` puts after this form; without JavaScript nothing is covered.
+ * Over 150 lines, because the form before the guess and the answer after it share one state.
  */
 import { useSignal } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';

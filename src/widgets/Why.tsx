@@ -1,6 +1,7 @@
 /**
  * The answer to "why?" for one result: the relation in symbols, with the reader's numbers, the result, what moves
  * it most, where it comes from, and the rule that teaches it.
+ * Over 150 lines, because the line and the answer it opens to are drawn from the same values.
  */
 import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { results } from '../box/evaluate.ts';
