@@ -8,12 +8,14 @@ const below: Record<string, readonly string[]> = {
   units: [],
   calc: ['units'],
   box: ['calc', 'units'],
+  // Runs while the site is built, never in a browser.
+  build: ['source-schema.ts', 'box', 'calc', 'units'],
   notebook: ['box', 'calc', 'units'],
   figures: ['box', 'calc', 'units'],
   widgets: ['notebook', 'figures', 'box', 'calc', 'units'],
-  prose: ['widgets', 'notebook', 'figures', 'box', 'calc', 'units'],
-  layouts: ['styles', 'prose', 'widgets', 'notebook', 'figures', 'box', 'calc', 'units'],
-  pages: ['layouts', 'styles', 'prose', 'widgets', 'notebook', 'figures', 'box', 'calc', 'units'],
+  prose: ['build', 'widgets', 'notebook', 'figures', 'box', 'calc', 'units'],
+  layouts: ['styles', 'build', 'prose', 'widgets', 'notebook', 'figures', 'box', 'calc', 'units'],
+  pages: ['layouts', 'styles', 'build', 'prose', 'widgets', 'notebook', 'figures', 'box', 'calc', 'units'],
 };
 /** Parts that work without a page: no framework may be named in them. */
 const withoutScreen = ['units', 'calc', 'box'];
@@ -32,7 +34,8 @@ const importsOf = (text: string): string[] =>
 const fault = (file: string, target: string): string | undefined => {
   const part = file.split('/')[0]!;
   if (!target.startsWith('.')) {
-    if (/^d3(-|$)/.test(target) && part !== 'figures') return 'd3 belongs to figures alone';
+    if (/^d3(-|$)/.test(target) && !['figures', 'build'].includes(part))
+      return 'd3 belongs to figures, and to the build for reading tables';
     if (/^(preact|@preact|astro|@astrojs)\b/.test(target) && withoutScreen.includes(part))
       return `${part} knows no screen`;
     return undefined;
