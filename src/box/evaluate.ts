@@ -7,6 +7,7 @@ import { movementResults } from './results/movement.ts';
 import { proportionResults } from './results/proportion.ts';
 import { sizeResults } from './results/sizes.ts';
 import { wallsResults } from './results/walls.ts';
+import { woodFigures } from './results/wood.ts';
 import type { ResultName, Values } from './values.ts';
 
 /** Every result by name, in the order of computation: a row uses only rows above it. */
@@ -24,10 +25,10 @@ const rows = Object.entries(results) as [ResultName, Result<Values>][];
 /**
  * Computes every result of a box.
  * @param box inputs in the units of `Box`; any finite numbers are accepted.
- * @returns the inputs and all results. A result that cannot be computed is NaN, which `format` prints as a dash.
+ * @returns the inputs, the figures of the wood and all results. A result that cannot be computed is NaN, which `format` prints as a dash.
  */
 export function evaluate(box: Box): Values {
-  const values = { ...box } as { -readonly [K in keyof Values]: Values[K] };
+  const values = { ...box, ...woodFigures(box.species) } as { -readonly [K in keyof Values]: Values[K] };
   for (const [name, result] of rows) {
     values[name] = relationOf(result, values).compute(result.given(values));
   }

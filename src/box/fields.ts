@@ -4,8 +4,10 @@
  * Steps are shop sizes: one for readers in millimeters, one for readers in inches (a fraction, kept in mm).
  * Over 150 lines, because one table with a row for each input is easier to check than several.
  */
+import type { Wood } from '../calc/wood.ts';
 import type { Kind } from '../units/index.ts';
 import type { Box } from './box.ts';
+import { woods } from './woods.ts';
 
 const inch = 25.4;
 
@@ -85,6 +87,13 @@ const humidity = (label: string, help?: string): NumberField => ({
   help,
 });
 
+/** How a wood stands in the list: averages over several species and figures from memory are told apart at once. */
+const woodLabel = ({ name, isGroup, radialCoefficient, tangentialCoefficient }: Wood) => {
+  const remembered = [radialCoefficient, tangentialCoefficient].some((of) => of?.status === 'from memory');
+  const notes = [isGroup && 'group average', remembered && 'from memory'].filter(Boolean);
+  return notes.length > 0 ? `${name} (${notes.join(', ')})` : name;
+};
+
 export const fields: Readonly<Record<NumberName, NumberField>> &
   Readonly<Record<ChoiceName, ChoiceField>> &
   Readonly<Record<'name', TextField>> = {
@@ -130,7 +139,11 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
   lidLip: thickness('wood above the lid groove', 0.5, 25),
   lidGrooveDepth: thickness('depth of the lid groove', 1, 15),
 
-  species: { type: 'choice', label: 'wood', options: {} },
+  species: {
+    type: 'choice',
+    label: 'wood',
+    options: Object.fromEntries(woods.map((wood) => [wood.id, woodLabel(wood)])),
+  },
   ringAngle: {
     type: 'number',
     label: 'growth rings to the face',

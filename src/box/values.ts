@@ -6,9 +6,11 @@ import type { MovementResults } from './results/movement.ts';
 import type { ProportionResults } from './results/proportion.ts';
 import type { SizeResults } from './results/sizes.ts';
 import type { WallsResults } from './results/walls.ts';
+import type { WoodFigures } from './results/wood.ts';
 
 export interface Values
   extends Box,
+    WoodFigures,
     SizeResults,
     ProportionResults,
     WallsResults,
@@ -17,4 +19,4 @@ export interface Values
     JointsResults {}
 
 /** Names of the computed numbers. */
-export type ResultName = Exclude<keyof Values, keyof Box>;
+export type ResultName = Exclude<keyof Values, keyof Box | keyof WoodFigures>;
