@@ -1,5 +1,6 @@
 /** Every relation of the calculation module, by subject. Tests, equations and rule files find relations here. */
 import * as air from './air.ts';
+import * as cup from './cup.ts';
 import * as diffusionSeries from './diffusion-series.ts';
 import * as finish from './finish.ts';
 import * as grooves from './grooves.ts';
@@ -15,6 +16,7 @@ import * as walls from './walls.ts';
 
 const subjects = [
   air,
+  cup,
   diffusionSeries,
   finish,
   grooves,
