@@ -16,7 +16,9 @@ export interface Box {
   /** What the reader calls it. */
   readonly name: string;
 
-  /** The contents as they lie together: one block. */
+  /** What goes in; `calc/packing` finds how it may lie. */
+  readonly items: readonly Item[];
+  /** The contents as they lie together: one block, as the reader arranged them. */
   readonly contentsLength: number;
   readonly contentsWidth: number;
   readonly contentsHeight: number;
@@ -24,6 +26,14 @@ export interface Box {
   readonly clearance: number;
   /** Room above the contents. */
   readonly headroom: number;
+  /** Further length for fingers to reach down beside the contents. */
+  readonly fingerRoom: number;
+  /** Lining on every inside face. */
+  readonly lining: number;
+  /** Dividers that stand across the length, and across the width. */
+  readonly dividersAcross: number;
+  readonly dividersAlong: number;
+  readonly dividerThickness: number;
 
   /** Which size is given; the others follow. */
   readonly sizeFrom: 'contents' | 'inside' | 'outside';
@@ -35,7 +45,10 @@ export interface Box {
   /** Wall thickness, the same on all four sides. */
   readonly wall: number;
 
-  readonly joint: 'finger' | 'mitre' | 'butt';
+  /** How it opens: a lid that slides in grooves, one that lifts off, one sawn off the closed box and hinged. */
+  readonly kind: 'sliding' | 'lift-off' | 'sawn';
+
+  readonly joint: 'finger' | 'dovetail' | 'mitre' | 'keyed-mitre' | 'splined-mitre' | 'rabbet' | 'butt';
   /** Width of one finger: the cutter's width. */
   readonly fingerWidth: number;
   /** Slot minus finger. */
@@ -43,7 +56,17 @@ export interface Box {
   /** By how much each step of the finger jig is off. */
   readonly stepError: number;
 
+  /** Dovetails: tails on each end of a long wall, length of slope to one of width, width of a full pin at its narrow side. */
+  readonly tailCount: number;
+  readonly dovetailSlope: number;
+  readonly pinWidth: number;
+  /** Keys or splines in a miter: how many, how thick. */
+  readonly keyCount: number;
+  readonly keyThickness: number;
+
   readonly bottom: 'solid' | 'plywood';
+  readonly bottomFit: 'floating' | 'glued';
+  readonly bottomSeat: 'groove' | 'rabbet';
   readonly bottomThickness: number;
   /** Thickness of the bottom's edge where it enters the groove; the rest is rabbeted away underneath. */
   readonly bottomTongue: number;
@@ -52,7 +75,18 @@ export interface Box {
   /** Depth of the bottom's groove. */
   readonly grooveDepth: number;
 
-  /** Thickness of the sliding lid, and the width of its groove. */
+  readonly lid: 'solid' | 'plywood';
+  /** A thumb notch cut in the lid, or a pull glued across its end, as thick as the walls. */
+  readonly pull: 'notch' | 'glued';
+  /** Lift-off and sawn lids: height of the lid's walls, and how far a liner stands up above the box. */
+  readonly lidHeight: number;
+  readonly linerRise: number;
+  readonly linerThickness: number;
+  /** Room between a lift-off lid and its liner, on each side. */
+  readonly lidRoom: number;
+  /** Hinges: length of one leaf along the back. */
+  readonly hingeLength: number;
+  /** Thickness of the lid's panel, and the width of its groove. */
   readonly lidThickness: number;
   /** Wood left between the lid's groove and the upper edge of the wall. */
   readonly lidLip: number;
@@ -71,30 +105,78 @@ export interface Box {
 
   /** A push by thumb or knuckle that the box has to take. */
   readonly push: number;
+
+  /** The board to cut from, as it comes, and what sawing and planing take. */
+  readonly boardLength: number;
+  readonly boardWidth: number;
+  readonly boardThickness: number;
+  /** Width of the saw cut. */
+  readonly kerf: number;
+  /** Planed away on each face. */
+  readonly planing: number;
+  /** Walls from one strip in walk-round order, or from a resawn pair opened like a book. */
+  readonly wallsFrom: 'strip' | 'bookmatched';
+
+  /** The reader's own errors: saw angle in degrees, length of a part in mm. */
+  readonly angleError: number;
+  readonly lengthError: number;
+
+  /** Verdicts the reader accepts on purpose: rule and reason. */
+  readonly accepted: Readonly<Record<string, string>>;
+}
+
+/** One thing that goes in the box, lying as it is named: mm. */
+export interface Item {
+  readonly name: string;
+  readonly length: number;
+  readonly width: number;
+  readonly height: number;
+  readonly count: number;
 }
 
 /** The example of the site (invented): a sliding-lid box for a double-six set of 28 dominoes, two layers of seven by two. */
 export const exampleBox: Box = {
   name: 'Domino box',
+  items: [{ name: 'domino', length: 50, width: 25, height: 9, count: 28 }],
   contentsLength: 175,
   contentsWidth: 100,
   contentsHeight: 18,
   clearance: 3,
   headroom: 9,
+  fingerRoom: 0,
+  lining: 0,
+  dividersAcross: 0,
+  dividersAlong: 0,
+  dividerThickness: 4,
   sizeFrom: 'contents',
   wantedLength: 200,
   wantedWidth: 125,
   wantedHeight: 45,
   wall: 9.5,
+  kind: 'sliding',
   joint: 'finger',
   fingerWidth: 9,
   fingerFit: 0.1,
   stepError: 0.03,
+  tailCount: 2,
+  dovetailSlope: 7,
+  pinWidth: 5,
+  keyCount: 2,
+  keyThickness: 3,
   bottom: 'solid',
+  bottomFit: 'floating',
+  bottomSeat: 'groove',
   bottomThickness: 6.5,
   bottomTongue: 4,
   bottomLip: 5,
   grooveDepth: 4,
+  lid: 'solid',
+  pull: 'notch',
+  lidHeight: 20,
+  linerRise: 5,
+  linerThickness: 4,
+  lidRoom: 0.3,
+  hingeLength: 25,
   lidThickness: 5.5,
   lidLip: 3.5,
   lidGrooveDepth: 4,
@@ -105,4 +187,13 @@ export const exampleBox: Box = {
   humidityDry: 30,
   humidityDamp: 60,
   push: 50,
+  boardLength: 900,
+  boardWidth: 150,
+  boardThickness: 26,
+  kerf: 3,
+  planing: 1,
+  wallsFrom: 'strip',
+  angleError: 0.1,
+  lengthError: 0.1,
+  accepted: {},
 };

@@ -40,13 +40,27 @@ export interface TextField {
   readonly longest: number;
 }
 
-export type Field = NumberField | ChoiceField | TextField;
+/** A list of things that go in the box. */
+export interface ItemsField {
+  readonly type: 'items';
+  readonly label: string;
+  readonly most: number;
+}
+
+/** Reasons by rule. */
+export interface ReasonsField {
+  readonly type: 'reasons';
+  readonly label: string;
+  readonly longest: number;
+}
+
+export type Field = NumberField | ChoiceField | TextField | ItemsField | ReasonsField;
 
 type KeysOf<T> = { [K in keyof Box]: Box[K] extends T ? K : never }[keyof Box];
 /** Names of the inputs that are numbers. */
 export type NumberName = KeysOf<number>;
 /** Names of the inputs that are one of a few words. */
-export type ChoiceName = Exclude<keyof Box, NumberName | 'name'>;
+export type ChoiceName = Exclude<keyof Box, NumberName | 'name' | 'items' | 'accepted'>;
 
 const length = (label: string, low: number, high: number, help?: string): NumberField => ({
   type: 'number',
@@ -76,6 +90,15 @@ const fine = (label: string, low: number, high: number): NumberField => ({
   inchStep: inch / 1000,
   digits: 2,
 });
+const count = (label: string, low: number, high: number): NumberField => ({
+  type: 'number',
+  label,
+  kind: 'count',
+  low,
+  high,
+  step: 1,
+  digits: 0,
+});
 const humidity = (label: string, help?: string): NumberField => ({
   type: 'number',
   label,
@@ -96,14 +119,20 @@ const woodLabel = ({ name, isGroup, radialCoefficient, tangentialCoefficient }: 
 
 export const fields: Readonly<Record<NumberName, NumberField>> &
   Readonly<Record<ChoiceName, ChoiceField>> &
-  Readonly<Record<'name', TextField>> = {
+  Readonly<{ name: TextField; items: ItemsField; accepted: ReasonsField }> = {
   name: { type: 'text', label: 'name of the box', longest: 60 },
+  items: { type: 'items', label: 'list of contents', most: 20 },
 
   contentsLength: length('length of the contents', 10, 600, 'All the contents as they lie together.'),
   contentsWidth: length('width of the contents', 10, 400),
   contentsHeight: length('height of the contents', 2, 300),
   clearance: thickness('room on each side', 0, 25, 'Common practice: 3 to 6 mm, 1/8 to 1/4 in.'),
   headroom: thickness('room above the contents', 0, 60),
+  fingerRoom: length('room for fingers, in the length', 0, 60, 'Common practice: 20 to 25 mm, 3/4 to 1 in.'),
+  lining: thickness('lining', 0, 5, 'Felt is about 1 to 2 mm, 1/16 in: common practice.'),
+  dividersAcross: count('dividers across the length', 0, 12),
+  dividersAlong: count('dividers along the length', 0, 12),
+  dividerThickness: thickness('divider thickness', 1, 12),
 
   sizeFrom: {
     type: 'choice',
@@ -116,25 +145,78 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
 
   wall: thickness('wall thickness', 3, 25),
 
+  kind: {
+    type: 'choice',
+    label: 'kind of box',
+    options: {
+      sliding: 'sliding lid in grooves',
+      'lift-off': 'lift-off lid with a liner',
+      sawn: 'lid sawn off the closed box, hinged',
+    },
+  },
+
   joint: {
     type: 'choice',
     label: 'corner joint',
-    options: { finger: 'finger joint (box joint)', mitre: 'plain miter (mitre)', butt: 'butt joint' },
+    options: {
+      finger: 'finger joint (box joint)',
+      dovetail: 'through dovetail',
+      mitre: 'plain miter (mitre)',
+      'keyed-mitre': 'miter with keys',
+      'splined-mitre': 'miter with a spline',
+      rabbet: 'rabbet (rebate)',
+      butt: 'butt joint',
+    },
   },
   fingerWidth: thickness('finger width', 2, 25, 'The width your cutter makes.'),
   fingerFit: fine('slot minus finger', 0, 0.5),
   stepError: fine('error of each step', 0, 0.3),
 
+  tailCount: count('tails on each corner', 1, 12),
+  dovetailSlope: {
+    type: 'number',
+    label: 'dovetail slope, length to one of width',
+    kind: 'number',
+    low: 3,
+    high: 12,
+    step: 1,
+    digits: 0,
+  },
+  pinWidth: thickness('width of a pin at its narrow side', 2, 20),
+  keyCount: count('keys in each corner', 1, 8),
+  keyThickness: thickness('key thickness', 1, 6),
+
   bottom: {
     type: 'choice',
     label: 'bottom',
-    options: { solid: 'solid wood, floating', plywood: 'plywood' },
+    options: { solid: 'solid wood', plywood: 'plywood' },
+  },
+  bottomFit: {
+    type: 'choice',
+    label: 'the bottom is',
+    options: { floating: 'floating', glued: 'glued in' },
+  },
+  bottomSeat: {
+    type: 'choice',
+    label: 'the bottom sits in',
+    options: { groove: 'a groove', rabbet: 'a rabbet (rebate)' },
   },
   bottomThickness: thickness('bottom thickness', 2, 20),
   bottomTongue: thickness('edge of the bottom in its groove', 2, 20),
   bottomLip: thickness('wood below the bottom groove', 0.5, 25),
   grooveDepth: thickness('depth of the bottom groove', 1, 15),
 
+  lid: { type: 'choice', label: 'lid panel', options: { solid: 'solid wood', plywood: 'plywood' } },
+  pull: {
+    type: 'choice',
+    label: 'pull',
+    options: { notch: 'a thumb notch', glued: 'a strip glued across the end' },
+  },
+  lidHeight: length('height of the lid’s walls', 5, 100),
+  linerRise: thickness('liner above the box', 1, 30),
+  linerThickness: thickness('liner thickness', 2, 10),
+  lidRoom: { ...fine('room around the liner, each side', 0, 2), step: 0.05 },
+  hingeLength: length('length of a hinge', 8, 80),
   lidThickness: thickness('lid thickness', 3, 15),
   lidLip: thickness('wood above the lid groove', 0.5, 25),
   lidGrooveDepth: thickness('depth of the lid groove', 1, 15),
@@ -178,4 +260,33 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
     digits: 0,
     help: 'A firm thumb pushes with about 50 N (11 lbf): from memory, not measured here.',
   },
+
+  boardLength: length('board length', 100, 4000),
+  boardWidth: length('board width', 20, 600),
+  boardThickness: thickness('board thickness, rough', 3, 100),
+  kerf: {
+    ...thickness('kerf: width of the saw cut', 0.3, 6),
+    step: 0.1,
+    inchStep: inch / 64,
+    denominator: 64,
+  },
+  planing: { ...thickness('planed off each face', 0, 5), step: 0.1, inchStep: inch / 64, denominator: 64 },
+  wallsFrom: {
+    type: 'choice',
+    label: 'walls come from',
+    options: { strip: 'one strip, in walk-round order', bookmatched: 'a resawn pair, opened like a book' },
+  },
+
+  angleError: {
+    type: 'number',
+    label: 'error of the saw’s angle',
+    kind: 'angle',
+    low: 0,
+    high: 1,
+    step: 0.05,
+    digits: 2,
+  },
+  lengthError: fine('error of a part’s length', 0, 2),
+
+  accepted: { type: 'reasons', label: 'list of exceptions', longest: 200 },
 };

@@ -6,7 +6,7 @@
  *   store  JSON { version: 1, box: { … } }
  */
 import { type Box, exampleBox } from '../box/box.ts';
-import { fields } from '../box/fields.ts';
+import { type Field, fields } from '../box/fields.ts';
 
 const version = 1;
 /** A link longer than this is not one of ours. */
@@ -18,6 +18,42 @@ const refuse = (message: string): Decoded => ({ ok: false, message });
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+const isNumber = (value: unknown, low: number, high: number) =>
+  typeof value === 'number' && value >= low && value <= high;
+const isText = (value: unknown, longest: number): value is string =>
+  typeof value === 'string' && value.length <= longest;
+const isItem = (value: unknown) =>
+  isRecord(value) &&
+  Object.keys(value).length === 5 &&
+  isText(value.name, 60) &&
+  isNumber(value.length, 0.1, 1000) &&
+  isNumber(value.width, 0.1, 1000) &&
+  isNumber(value.height, 0.1, 1000) &&
+  isNumber(value.count, 1, 1000) &&
+  Number.isInteger(value.count);
+
+/** Whether a value may stand in a field. */
+function fits(field: Field, value: unknown): boolean {
+  switch (field.type) {
+    case 'number':
+      return isNumber(value, field.low, field.high);
+    case 'choice':
+      return typeof value === 'string' && Object.hasOwn(field.options, value);
+    case 'text':
+      return isText(value, field.longest);
+    case 'items':
+      return Array.isArray(value) && value.length <= field.most && value.every(isItem);
+    case 'reasons':
+      return (
+        isRecord(value) &&
+        Object.entries(value).length <= 100 &&
+        Object.entries(value).every(
+          ([rule, reason]) => /^[a-z0-9-]{1,60}$/.test(rule) && isText(reason, field.longest),
+        )
+      );
+  }
+}
+
 /** Checks every field of something that claims to be (part of) a box; missing fields come from the example. */
 export function validateBox(claimed: unknown): Decoded {
   if (!isRecord(claimed)) return refuse('It does not hold a box.');
@@ -25,13 +61,7 @@ export function validateBox(claimed: unknown): Decoded {
   for (const [name, value] of Object.entries(claimed)) {
     if (!Object.hasOwn(fields, name)) return refuse(`It holds something unknown: “${name.slice(0, 30)}”.`);
     const field = fields[name as keyof Box];
-    const fits =
-      field.type === 'number'
-        ? typeof value === 'number' && value >= field.low && value <= field.high
-        : field.type === 'choice'
-          ? typeof value === 'string' && Object.hasOwn(field.options, value)
-          : typeof value === 'string' && value.length <= field.longest;
-    if (!fits) return refuse(`The ${field.label} in it cannot be used.`);
+    if (!fits(field, value)) return refuse(`The ${field.label} in it cannot be used.`);
     box[name] = value;
   }
   return { ok: true, box: box as unknown as Box };
@@ -48,7 +78,9 @@ function parseJson(text: string): unknown {
 /** The box as the tail of a link, without the `#box=`. */
 export function encodeLink(box: Box): string {
   const changed = Object.fromEntries(
-    Object.entries(box).filter(([name, value]) => exampleBox[name as keyof Box] !== value),
+    Object.entries(box).filter(
+      ([name, value]) => JSON.stringify(exampleBox[name as keyof Box]) !== JSON.stringify(value),
+    ),
   );
   const bytes = new TextEncoder().encode(JSON.stringify(changed));
   const text = btoa(String.fromCharCode(...bytes));
