@@ -4,6 +4,8 @@
  * Lengths in mm, humidity in % relative humidity, temperature in °C, angles in degrees, forces in N.
  * What follows from these inputs is computed by `evaluate`; nothing reads a result back into an input.
  *
+ * Over 150 lines, because every input is explained where it stands.
+ *
  *          |<------- length ------->|
  *   top    ┌────────────────────────┐  lidLip        wood above the lid's groove
  *          │▒▒▒▒▒▒▒▒▒▒ lid ▒▒▒▒▒▒▒▒▒│  lidThickness
