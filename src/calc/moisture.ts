@@ -18,7 +18,7 @@ export const tabulatedAir = { temperature: [-1.1, 132.2], humidity: [5, 95] } as
 const t = { name: 'temperature', unit: 'degC', range: tabulatedAir.temperature } as const;
 const published = { evidence: 'published', source: 'wood-handbook-2021' } as const;
 
-/** Sorption constant W, g per mole of sites, at t °C; −1.1 to 132.2 °C (Wood Handbook eq. 4-5). */
+/** Sorption constant W at t °C; −1.1 to 132.2 °C (Wood Handbook eq. 4-5). */
 export const sorptionW = relation({
   id: 'sorption-w',
   title: 'Sorption constant W',
@@ -84,6 +84,20 @@ export const moistureOfAir = relation({
   ...published,
   limits:
     'One curve for all woods, midway between wetting and drying. Woods and single boards differ from it, most of all in damp air.',
+});
+
+/** Moisture content, % of oven-dry mass, from two weighings; can exceed 100 % (Wood Handbook eq. 4-2). */
+export const moistureFromMass = relation({
+  id: 'moisture-from-mass',
+  title: 'Moisture content from two weighings',
+  result: { symbol: 'M', name: 'moisture content', unit: '%' },
+  inputs: {
+    m: { name: 'mass now', unit: 'g', range: [1, 10000] },
+    m_d: { name: 'oven-dry mass', unit: 'g', range: [1, 10000] },
+  },
+  expression: '100 * (m - m_d) / m_d',
+  compute: ({ m, m_d }) => (100 * (m - m_d)) / m_d,
+  ...published,
 });
 
 /**
