@@ -21,6 +21,29 @@ export const roomAround = relation({
   source: 'The room stands on both sides of the contents.',
 });
 
+/** Inside length or width around contents with all that may stand beside them. */
+export const roomForFittings = relation({
+  id: 'room-for-fittings',
+  title: 'Inside from the contents, with lining and dividers',
+  result: { symbol: 'l', name: 'inside size', unit: 'mm' },
+  inputs: {
+    c: { ...size, name: 'size of the contents' },
+    r: { ...part, name: 'room on each side' },
+    p: { ...part, name: 'room for fingers' },
+    f: { name: 'lining on each face', unit: 'mm', range: [0, 10] },
+    n: { name: 'number of dividers', unit: '1', range: [0, 20], whole: true },
+    d: { name: 'divider thickness', unit: 'mm', range: [0, 20] },
+    s: { name: 'slip of each divider', unit: 'mm', range: [0, 1] },
+  },
+  expression: 'c + 2 r + p + 2 f + n * (d + s)',
+  compute: ({ c, r, p, f, n, d, s }) => c + 2 * r + p + 2 * f + n * (d + s),
+  evidence: 'geometry',
+  source: 'Everything that stands between the two walls, added up.',
+});
+
+/** Slip of a divider in its slot: common practice, 0.2 to 0.3 mm (0.010 in). */
+export const dividerSlip = 0.25;
+
 /** Inside height above a block of contents: room on one side only. */
 export const roomAbove = relation({
   id: 'room-above',
@@ -31,6 +54,18 @@ export const roomAbove = relation({
   compute: ({ c, r }) => c + r,
   evidence: 'geometry',
   source: 'The contents stand on the bottom, so the room is only above.',
+});
+
+/** Inside height over a lined floor. */
+export const roomAboveLining = relation({
+  id: 'room-above-lining',
+  title: 'Inside height from the contents, with a lining',
+  result: { symbol: 'h', name: 'inside height', unit: 'mm' },
+  inputs: { ...roomAbove.inputs, f: { name: 'lining on the floor', unit: 'mm', range: [0, 10] } },
+  expression: 'c + r + f',
+  compute: ({ c, r, f }) => c + r + f,
+  evidence: 'geometry',
+  source: 'The contents stand on the lining, the lining on the bottom.',
 });
 
 /** A size that the reader gives directly. */
