@@ -26,13 +26,25 @@ describe('the size of a box', () => {
   });
 
   test('follows from a wanted inside', () => {
-    const wanted = { sizeFrom: 'inside', wantedLength: 203, wantedWidth: 70, wantedHeight: 40, wall: 8 } as const;
+    const wanted = {
+      sizeFrom: 'inside',
+      wantedLength: 203,
+      wantedWidth: 70,
+      wantedHeight: 40,
+      wall: 8,
+    } as const;
     expect(sizesOf(wanted)).toEqual({ inside: [203, 70, 40], outside: [219, 86, 58] });
   });
 
   test('follows from a wanted outside, which comes out as wanted', () => {
     // 150 × 100 outside in 19 mm stock leaves 112 × 62: the box that was too small for its cards.
-    const wanted = { sizeFrom: 'outside', wantedLength: 150, wantedWidth: 100, wantedHeight: 60, wall: 19 } as const;
+    const wanted = {
+      sizeFrom: 'outside',
+      wantedLength: 150,
+      wantedWidth: 100,
+      wantedHeight: 60,
+      wall: 19,
+    } as const;
     expect(sizesOf(wanted)).toEqual({ inside: [112, 62, 42], outside: [150, 100, 60] });
   });
 });
