@@ -2,6 +2,7 @@
 import { signal } from '@preact/signals';
 import { type Box, exampleBox } from '../box/box.ts';
 import { type Decoded, decodeLink, decodeStore, encodeLink, encodeStore } from './codec.ts';
+import { remember, stepBack, stepForward } from './history.ts';
 import { keep, recall } from './storage.ts';
 
 const key = 'box';
@@ -42,9 +43,18 @@ function accept(decoded: Decoded, text: string): void {
   else damaged.value = { message: decoded.message, text };
 }
 
-/** Changes some inputs of the current box. */
+/** Changes some inputs of the current box; `undo` takes it back. */
 export function change(inputs: Partial<Box>): void {
+  remember(currentBox.value, Object.keys(inputs), performance.now());
   currentBox.value = { ...currentBox.value, ...inputs };
+}
+
+/** One step back, or forward again; nothing at the ends. */
+export function undo(): void {
+  currentBox.value = stepBack(currentBox.value) ?? currentBox.value;
+}
+export function redo(): void {
+  currentBox.value = stepForward(currentBox.value) ?? currentBox.value;
 }
 
 /** A link to this page, or the one given, that carries the current box. */

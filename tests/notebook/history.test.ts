@@ -1,0 +1,69 @@
+/** Undo and redo of the current box. */
+import fc from 'fast-check';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { type Box, exampleBox } from '../../src/box/box.ts';
+import {
+  canRedo,
+  canUndo,
+  forgetHistory,
+  remember,
+  stepBack,
+  stepForward,
+} from '../../src/notebook/history.ts';
+
+const box = (wall: number): Box => ({ ...exampleBox, wall });
+
+beforeEach(forgetHistory);
+
+describe('undo', () => {
+  test('gives back each box in turn, and redo goes forward again', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: 3, max: 25, noNaN: true }), { minLength: 1, maxLength: 50 }),
+        (walls) => {
+          forgetHistory();
+          let now = exampleBox;
+          const seen = [now];
+          walls.forEach((wall, index) => {
+            remember(now, ['wall'], index * 5000);
+            now = box(wall);
+            seen.push(now);
+          });
+          for (const before of seen.slice(0, -1).reverse()) {
+            now = stepBack(now)!;
+            expect(now).toBe(before);
+          }
+          expect(canUndo.value).toBe(false);
+          for (const after of seen.slice(1)) {
+            now = stepForward(now)!;
+            expect(now).toBe(after);
+          }
+          expect(canRedo.value).toBe(false);
+        },
+      ),
+    );
+  });
+
+  test('takes a slider drag back in one step', () => {
+    remember(box(9), ['wall'], 0);
+    remember(box(10), ['wall'], 100);
+    remember(box(11), ['wall'], 200);
+    expect(stepBack(box(12))).toEqual(box(9));
+    expect(stepBack(box(9))).toBeUndefined();
+  });
+
+  test('keeps a change of another input as a step of its own', () => {
+    remember(box(9), ['wall'], 0);
+    remember(box(10), ['clearance'], 100);
+    expect(stepBack(box(10))).toEqual(box(10));
+    expect(stepBack(box(10))).toEqual(box(9));
+  });
+
+  test('forgets what was undone once something else is changed', () => {
+    remember(box(9), ['wall'], 0);
+    stepBack(box(10));
+    expect(canRedo.value).toBe(true);
+    remember(box(9), ['wall'], 9000);
+    expect(canRedo.value).toBe(false);
+  });
+});
