@@ -1,7 +1,7 @@
 /**
  * The whole state of room air from any two readings: thermometer, humidity, wet bulb, dew point.
  *
- * The searches for wet bulb and dew point are those of the npm package psychrolib 1.1.1 (2.8 kB gzip), which
+ * The searches for wet bulb and dew point are those of the npm package psychrolib 1.1.1 (3 kB gzip), which
  * codes ASHRAE Handbook of Fundamentals (2017), chapter 1. It keeps its unit system in a module variable: it
  * is set once here, and nothing else in the program may import that package.
  */

@@ -5,6 +5,7 @@
  * once; a thick one under wax needs several years.
  */
 import { moistureCourse } from './diffusion.ts';
+import type { DiffusionRange } from './diffusion-coefficient.ts';
 import { isRefused, type Refused } from './refusal.ts';
 import { type Course, refuseSlab, type Slab, type Steps } from './slab.ts';
 import { DAYS_IN_YEAR } from './year.ts';
@@ -13,9 +14,9 @@ import { DAYS_IN_YEAR } from './year.ts';
 const SETTLED = 0.005;
 const MOST_YEARS = 60;
 
-/** The same curve, looked up four times a day with straight lines between: the sorption equation is the slow part. */
+/** The same curve, looked up twice a day with straight lines between: the sorption equation is the slow part. */
 export function tabulated(moisture: (day: number) => number): (day: number) => number {
-  const perDay = 4;
+  const perDay = 2;
   const count = DAYS_IN_YEAR * perDay;
   const values = Float64Array.from({ length: count + 1 }, (_, i) => moisture((i % count) / perDay));
   return (day) => {
@@ -37,7 +38,8 @@ export function settledYear(slab: Slab, steps: Steps = {}): Course | Refused {
     return { refused: 'With both faces sealed the piece never learns what the air is like.' };
   }
   const front = { ...slab.front, moisture: tabulated(slab.front.moisture) };
-  const back = { ...slab.back, moisture: tabulated(slab.back.moisture) };
+  const sameAir = slab.back.moisture === slab.front.moisture;
+  const back = { ...slab.back, moisture: sameAir ? front.moisture : tabulated(slab.back.moisture) };
   const mean = (face: typeof front) => {
     let sum = 0;
     for (let day = 0; day < DAYS_IN_YEAR; day++) sum += face.moisture(day);
@@ -59,4 +61,26 @@ export function settledYear(slab: Slab, steps: Steps = {}): Course | Refused {
     start = course.profile;
   }
   return { refused: `This piece takes more than ${MOST_YEARS} years to settle into the air of its place.` };
+}
+
+/** The settled year for each end and the middle of what is known of D: the slow one lags most and swings least. */
+export interface SettledSpread {
+  readonly low: Course;
+  readonly middle: Course;
+  readonly high: Course;
+}
+
+/** The same year three times, over the range of the diffusion coefficient. Show all three: the truth lies between. */
+export function settledSpread(
+  slab: Omit<Slab, 'diffusion'>,
+  { low, middle, high }: DiffusionRange,
+  steps: Steps = {},
+): SettledSpread | Refused {
+  const [slow, between, fast] = [low, middle, high].map((diffusion) =>
+    settledYear({ ...slab, diffusion }, steps),
+  );
+  if (isRefused(slow)) return slow;
+  if (isRefused(between)) return between;
+  if (isRefused(fast)) return fast;
+  return { low: slow!, middle: between!, high: fast! };
 }

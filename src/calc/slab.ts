@@ -50,3 +50,10 @@ export function refuseSlab({ thickness, diffusion, front, back }: Slab): Refused
     ['diffusion coefficient', diffusion, 0.1, 100, ' mm²/day'],
   );
 }
+
+/**
+ * The inside face of a box that stays shut: it counts as sealed.
+ * A liter of saturated air at 20 °C holds 17 mg of water; one percent of a 100 × 100 × 6 mm lid is some 300 mg. So the
+ * air inside takes the moisture of the wood, not the wood that of the air, and hardly any water crosses that face.
+ */
+export const SHUT_INSIDE: Face = { surface: 0, moisture: () => 0 };

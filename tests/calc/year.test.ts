@@ -3,8 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { climates } from '../../src/calc/climates.ts';
 import { waveKept } from '../../src/calc/diffusion-series.ts';
-import { settledYear } from '../../src/calc/diffusion-year.ts';
+import { settledSpread, settledYear } from '../../src/calc/diffusion-year.ts';
 import { isRefused, type Refused } from '../../src/calc/refusal.ts';
+import { SHUT_INSIDE } from '../../src/calc/slab.ts';
 import {
   curveThrough,
   halfYearLater,
@@ -202,6 +203,29 @@ describe('the settled year of a piece', () => {
       expect(Math.abs(mean[365]! - mean[0]!)).toBeLessThan(0.006);
     },
   );
+
+  test('is told three times over the range of D: the slower the wood, the less and the later it swings', () => {
+    const face = { surface: 8.64, moisture: wave };
+    const spread = known(
+      settledSpread({ thickness: 20, front: face, back: face }, { low: 1.3, middle: 2.6, high: 5.2 }),
+    );
+    const crest = (mean: Float64Array) => Math.max(...mean);
+    expect(crest(spread.low.mean)).toBeLessThan(crest(spread.middle.mean));
+    expect(crest(spread.middle.mean)).toBeLessThan(crest(spread.high.mean));
+    const late = ({ mean }: { mean: Float64Array }) => mean.indexOf(crest(mean));
+    expect(late(spread.low)).toBeGreaterThan(late(spread.middle));
+    expect(late(spread.middle)).toBeGreaterThan(late(spread.high));
+  });
+
+  test('of a lid on a box that stays shut is that of one twice as thick in the open, and its faces differ', () => {
+    const face = { surface: 8.64, moisture: wave };
+    const shut = known(settledYear({ thickness: 6, diffusion: 2.592, front: face, back: SHUT_INSIDE }));
+    const open = known(settledYear({ thickness: 12, diffusion: 2.592, front: face, back: face }));
+    for (const day of [0, 90, 180, 270])
+      expect(Math.abs(shut.mean[day]! - open.mean[day]!)).toBeLessThan(0.01);
+    expect(Math.max(...shut.difference)).toBeGreaterThan(0.02);
+    expect(Math.max(...open.difference)).toBeLessThan(1e-9);
+  });
 
   test('is refused when both faces are sealed', () => {
     const face = { surface: 0, moisture: wave };

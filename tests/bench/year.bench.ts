@@ -1,0 +1,58 @@
+/**
+ * How long a year of a box takes: three parts, daily output, settled, with the fit and the season of each.
+ * Aim: 20 ms or less, so that a slider can drive it. Run: `npx node tests/bench/year.bench.ts` (Node 24).
+ */
+import { buildSeason, fromDay } from '../../src/calc/build-season.ts';
+import { climates } from '../../src/calc/climates.ts';
+import { diffusionCoefficient } from '../../src/calc/diffusion-coefficient.ts';
+import { settledYear } from '../../src/calc/diffusion-year.ts';
+import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../src/calc/finish.ts';
+import { panelCourse } from '../../src/calc/panel-year.ts';
+import { isRefused, type Refused } from '../../src/calc/refusal.ts';
+import { moistureThrough } from '../../src/calc/year.ts';
+
+function known<T>(answer: T | Refused): T {
+  if (isRefused(answer)) throw new Error(answer.refused);
+  return answer;
+}
+
+/** Lid, bottom and wall: thickness in mm, specific gravity, coats of varnish inside and out. */
+const parts = [
+  { name: 'lid 6 mm, varnish outside, bare inside', thickness: 6, gravity: 0.5, outside: 3, inside: 0 },
+  { name: 'bottom 5 mm, bare', thickness: 5, gravity: 0.5, outside: 0, inside: 0 },
+  { name: 'wall 10 mm, varnish on both', thickness: 10, gravity: 0.6, outside: 3, inside: 3 },
+] as const;
+const coats = (count: number) =>
+  surfaceUnderFinish.compute({
+    S_air: ROOM_SURFACE,
+    r: finishes.find((each) => each.name === 'Urethane varnish' && each.coats === count)?.resistance ?? 0,
+  });
+
+function oneYear() {
+  const moisture = known(moistureThrough(climates[0]!.year));
+  for (const { thickness, gravity, outside, inside } of parts) {
+    const front = { surface: coats(outside), moisture };
+    const back = { surface: coats(inside), moisture };
+    const diffusion = known(diffusionCoefficient(gravity, 8)).middle;
+    const { mean } = known(settledYear({ thickness, diffusion, front, back }));
+    const setup = { width: 100, figures: { coefficient: 0.0025, shrinkage: 7 }, play: 1, groove: 4 };
+    known(panelCourse(setup, fromDay(mean, 100)));
+    known(buildSeason(setup, mean));
+  }
+}
+
+const AIM = 20;
+const cold = performance.now();
+oneYear();
+const first = performance.now() - cold;
+const times = Array.from({ length: 60 }, () => {
+  const start = performance.now();
+  oneYear();
+  return performance.now() - start;
+}).sort((a, b) => a - b);
+const [middle, slowest] = [times[30]!, times.at(-1)!];
+for (const [name, time] of Object.entries({ first, middle, slowest })) {
+  console.log(
+    `${name.padEnd(8)} ${time.toFixed(2)} ms, ${(time / AIM).toFixed(2)} of the ${AIM} ms aimed at`,
+  );
+}
