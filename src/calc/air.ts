@@ -19,7 +19,7 @@ export const SEA_LEVEL = 101_325;
 /** Ice gives way to water here, °C: the triple point. */
 const TRIPLE_POINT = 0.01;
 const ZERO = 273.15;
-const ashrae = 'ASHRAE Handbook of Fundamentals (2017), chapter 1, eq. 5, 6, 20 and 22';
+const ashrae = 'ashrae-2017';
 
 /** Saturation pressure over liquid water. */
 export const saturationOverWater = relation({

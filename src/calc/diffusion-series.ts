@@ -34,8 +34,9 @@ export const halfTime = relation({
   expression: '0.2 (T / 2)^2 / D + 0.7 (T / 2) / S',
   compute: ({ T, D, S }) => (0.2 * (T / 2) ** 2) / D + (0.7 * T) / 2 / S,
   evidence: 'from memory',
-  source: 'Form of Choong and Skaar (1969), from memory; checked here against the series, within 4 %.',
-  limits: 'Both faces alike. The diffusion coefficient is known to a factor of about two, so is the time.',
+  source: 'choong-skaar-1969',
+  limits:
+    'Both faces alike. Within 4 % of the exact series from 3 to 20 mm. The diffusion coefficient is known to a factor of about two, so is the time.',
 });
 
 /** Time to nine tenths of a sudden change when nothing covers the wood: thickness squared. */
@@ -47,7 +48,7 @@ export const ninetyTime = relation({
   expression: '0.2120 T^2 / D',
   compute: ({ T, D }) => (0.212 * T * T) / D,
   evidence: 'derived',
-  source: 'The series for a slab whose faces follow the air at once (Crank, ch. 4, from memory).',
+  source: 'The series for a slab whose faces follow the air at once.',
   limits: 'No finish and no still air: real pieces take longer. Good to the factor of two in D.',
 });
 
