@@ -36,7 +36,7 @@ export const halfTime = relation({
   evidence: 'from memory',
   source: 'choong-skaar-1969',
   limits:
-    'Both faces alike. Within 4 % of the exact series from 3 to 20 mm. The diffusion coefficient is known to a factor of about two, so is the time.',
+    'Both faces alike. Within 4 % of the exact series. The diffusion coefficient is known to a factor of about two, so is the time.',
 });
 
 /** Time to nine tenths of a sudden change when nothing covers the wood: thickness squared. */

@@ -74,6 +74,20 @@ describe('the series', () => {
     }
   });
 
+  test('agrees with the half-time rule within 4 % over all of its range', () => {
+    const inputs = fc.record({
+      T: fc.double({ min: 3, max: 50, noNaN: true }),
+      D: fc.double({ min: 0.5, max: 20, noNaN: true }),
+      S: fc.double({ min: 0.02, max: 100, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(inputs, ({ T, D, S }) => {
+        const exact = daysUntil(0.5, { thickness: T, diffusion: D, surface: S });
+        expect(Math.abs(halfTime.compute({ T, D, S }) / exact - 1)).toBeLessThan(0.04);
+      }),
+    );
+  });
+
   test('gives the worked value of physics note B3: 0.51397 after a day for 6 mm, D 3e-11, S 1e-7', () => {
     const slab = { thickness: 6, diffusion: perDay(3e-11), surface: speed(1e-7) };
     expect(fractionDone(slab, 1)).toBeCloseTo(0.51397, 5);
