@@ -5,7 +5,8 @@
  * A group of one kind is a block of nx × ny × nz places, each holding one thing in one of its six orientations;
  * places may stay empty (9 things need 2 × 5 × 1 places, one stays free). Several groups join one after the other
  * along an axis, each join wasting what the smaller face leaves open. That is how drawers, trays and divided boxes
- * are packed by hand; it is not the densest packing there is, and it does not try to be.
+ * are packed by hand; it is not the densest packing there is, and it does not try to be. (Over 150 lines: blocks,
+ * joins and their ranking are one search.)
  */
 
 /** Sizes in mm as it is named; `count` of them. */
