@@ -76,6 +76,8 @@ export interface Box {
   readonly bottomLip: number;
   /** Depth of the bottom's groove. */
   readonly grooveDepth: number;
+  /** Gap left today at each side of a floating bottom, panel held central. */
+  readonly bottomGap: number;
 
   readonly lid: 'solid' | 'plywood';
   /** A thumb notch cut in the lid, or a pull glued across its end, as thick as the walls. */
@@ -93,6 +95,8 @@ export interface Box {
   /** Wood left between the lid's groove and the upper edge of the wall. */
   readonly lidLip: number;
   readonly lidGrooveDepth: number;
+  /** Play left today beside a sliding lid, both sides together. */
+  readonly lidPlay: number;
 
   /** Wood id, see `woods.ts`. */
   readonly species: string;
@@ -172,6 +176,7 @@ export const exampleBox: Box = {
   bottomTongue: 4,
   bottomLip: 5,
   grooveDepth: 4,
+  bottomGap: 0.65,
   lid: 'solid',
   pull: 'notch',
   lidHeight: 20,
@@ -182,6 +187,7 @@ export const exampleBox: Box = {
   lidThickness: 5.5,
   lidLip: 3.5,
   lidGrooveDepth: 4,
+  lidPlay: 1.2,
   species: 'black-cherry',
   ringAngle: 0,
   temperature: 20,

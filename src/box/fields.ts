@@ -5,9 +5,9 @@
  * Steps are shop sizes: one for readers in millimeters, one for readers in inches (a fraction, kept in mm).
  * Over 150 lines, because one table with a row for each input is easier to check than several.
  */
-import type { Wood } from '../calc/wood.ts';
 import type { Kind } from '../units/index.ts';
 import type { Box } from './box.ts';
+import { woodLabel, woodNote } from './wood-words.ts';
 import { woods } from './woods.ts';
 
 const inch = 25.4;
@@ -33,6 +33,8 @@ export interface ChoiceField {
   readonly label: string;
   readonly options: Readonly<Record<string, string>>;
   readonly help?: string;
+  /** What is to be said about the option chosen. */
+  readonly note?: (value: string) => string;
 }
 
 export interface TextField {
@@ -91,6 +93,13 @@ const fine = (label: string, low: number, high: number): NumberField => ({
   inchStep: inch / 1000,
   digits: 2,
 });
+const gap = (label: string, high: number): NumberField => ({
+  ...fine(label, 0, high),
+  step: 0.05,
+  inchStep: inch / 128,
+  denominator: 64,
+  help: 'As you leave it today.',
+});
 const count = (label: string, low: number, high: number): NumberField => ({
   type: 'number',
   label,
@@ -110,13 +119,6 @@ const humidity = (label: string, help?: string): NumberField => ({
   digits: 0,
   help,
 });
-
-/** How a wood stands in the list: averages over several species and figures from memory are told apart at once. */
-const woodLabel = ({ name, isGroup, radialCoefficient, tangentialCoefficient }: Wood) => {
-  const remembered = [radialCoefficient, tangentialCoefficient].some((of) => of?.status === 'from memory');
-  const notes = [isGroup && 'group average', remembered && 'from memory'].filter(Boolean);
-  return notes.length > 0 ? `${name} (${notes.join(', ')})` : name;
-};
 
 export const fields: Readonly<Record<NumberName, NumberField>> &
   Readonly<Record<ChoiceName, ChoiceField>> &
@@ -206,6 +208,7 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
   bottomTongue: thickness('edge of the bottom in its groove', 2, 20),
   bottomLip: thickness('wood below the bottom groove', 0.5, 25),
   grooveDepth: thickness('depth of the bottom groove', 1, 15),
+  bottomGap: gap('gap at each side of the bottom', 5),
 
   lid: { type: 'choice', label: 'lid panel', options: { solid: 'solid wood', plywood: 'plywood' } },
   pull: {
@@ -221,11 +224,13 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
   lidThickness: thickness('lid thickness', 3, 15),
   lidLip: thickness('wood above the lid groove', 0.5, 25),
   lidGrooveDepth: thickness('depth of the lid groove', 1, 15),
+  lidPlay: gap('play of the lid, both sides together', 10),
 
   species: {
     type: 'choice',
     label: 'wood',
     options: Object.fromEntries(woods.map((wood) => [wood.id, woodLabel(wood)])),
+    note: woodNote,
   },
   ringAngle: {
     type: 'number',

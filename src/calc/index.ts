@@ -9,6 +9,7 @@ import * as lengthwise from './lengthwise.ts';
 import * as moisture from './moisture.ts';
 import * as movement from './movement.ts';
 import * as panel from './panel.ts';
+import * as panelPlay from './panel-play.ts';
 import * as proportion from './proportion.ts';
 import type { Relation } from './relation.ts';
 import * as sizes from './sizes.ts';
@@ -25,6 +26,7 @@ const subjects = [
   moisture,
   movement,
   panel,
+  panelPlay,
   proportion,
   sizes,
   walls,

@@ -98,6 +98,19 @@ export const shrinkageFromCoefficient = relation({
   limits: changeByShrinkage.limits!,
 });
 
+/** Movement per 1 % MC as a fraction of the size at `M_i` % MC: the shrinkage method, in the form that the relations of `panel.ts` take. */
+export const perPointFromShrinkage = relation({
+  id: 'per-point-from-shrinkage',
+  title: 'Movement per point by the shrinkage method',
+  result: { symbol: 'C', name: C.name, unit: '1' },
+  inputs: { S, M_i: moisture('moisture content now', [0, fiberSaturation]) },
+  expression: '1 / (3000 / S - 30 + M_i)',
+  compute: ({ S, M_i }) => 1 / (3000 / S - 30 + M_i),
+  evidence: 'derived',
+  source: 'wood-handbook-2021',
+  limits: changeByShrinkage.limits!,
+});
+
 const ringAngle = {
   inputs: { e_T, e_R, theta },
   evidence: 'derived',
@@ -135,6 +148,10 @@ export const outOfSquare = relation({
   compute: ({ e_T, e_R, theta }) => (e_T - e_R) * Math.sin(2 * radians(theta)),
   ...ringAngle,
 });
+
+/** Whether both moisture contents, %, lie where the printed coefficient holds. */
+export const coefficientHolds = (from: number, to: number): boolean =>
+  Math.min(from, to) >= coefficientRange[0] && Math.max(from, to) <= coefficientRange[1];
 
 /** What is known about one direction of one wood. */
 export interface DirectionFigures {
@@ -189,8 +206,7 @@ export function movement(
         'Above about 30 % the cell walls are full and wood no longer changes size. Give moisture contents of 30 % or less.',
     };
   const { coefficient, shrinkage, lowFiberSaturation } = figures;
-  const [low, high] = coefficientRange;
-  const inside = Math.min(from, to) >= low && Math.max(from, to) <= high;
+  const inside = coefficientHolds(from, to);
   if (inside && coefficient !== undefined)
     return {
       change: changeByCoefficient.compute({ D: dimension, C: coefficient, M_i: from, M_f: to }),

@@ -27,8 +27,8 @@ export const panelPractice = {
 
 const W = { name: 'width across the grain', unit: 'mm', range: [10, 600] } as const;
 const C = { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] } as const;
-const u = { name: 'rise in moisture content from today', unit: '%', range: [0, 8] } as const;
-const f = { name: 'fall in moisture content from today', unit: '%', range: [0, 8] } as const;
+const u = { name: 'rise in moisture content from today', unit: '%', range: [0, 20] } as const;
+const f = { name: 'fall in moisture content from today', unit: '%', range: [0, 20] } as const;
 const c = { name: 'running allowance in all', unit: 'mm', range: [0, 2] } as const;
 const p = { name: 'play today in all', unit: 'mm', range: [0, 20] } as const;
 const g = { name: 'groove depth', unit: 'mm', range: [1, 20] } as const;
@@ -37,7 +37,8 @@ const derived = {
   evidence: 'derived',
   source:
     'The coefficient method, with the allowance that must be left on the dampest or the engagement on the driest day.',
-  limits: 'Holds while the moisture contents stay between 6 and 14 %.',
+  limits:
+    'The movement per point must hold for both moisture contents: the printed coefficient does from 6 to 14 %, the one taken from the total shrinkage from 0 to 30 %.',
 } as const;
 
 /** Gap to leave today at each side of a panel, mm: half of what it will swell, and half the allowance (0.5 mm in all is common practice). */
@@ -136,7 +137,7 @@ export const widestForAllowance = relation({
   inputs: {
     T: { name: 'taken off the width in all', unit: 'mm', range: [0.2, 6] },
     C,
-    u: { ...u, range: [0.1, 8] },
+    u: { ...u, range: [0.1, 20] },
     c,
   },
   expression: '(T - c) / (C * u)',

@@ -94,7 +94,8 @@ function usualDigits(shown: number, { digits, label }: Unit): number {
   const size = Math.abs(shown);
   // One decimal of a millimeter would swallow most of a hair's breadth.
   if (label === 'mm' && size < 0.1) return 2;
-  return digits ?? Math.min(3, Math.max(0, 2 - Math.floor(Math.log10(size))));
+  // A pure number may be a coefficient such as 0.00248.
+  return digits ?? Math.min(label ? 3 : 6, Math.max(0, 2 - Math.floor(Math.log10(size))));
 }
 
 /**

@@ -99,6 +99,7 @@ function ChoiceControl({ name, store }: { name: ChoiceName; store: Store }) {
         ))}
       </select>
       {field.help && <p class="help">{field.help}</p>}
+      {field.note && <p class="help">{field.note(store.values.value[name])}</p>}
     </div>
   );
 }

@@ -7,7 +7,7 @@ import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { results } from '../box/evaluate.ts';
 import { type AnyRelation, relationOf } from '../box/result.ts';
 import type { ResultName, Values } from '../box/values.ts';
-import { outsideRange, sensitivity } from '../calc/relation.ts';
+import { outsideRange, sensitivity, type Unit } from '../calc/relation.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { format, type UnitSystem } from '../units/index.ts';
 import { kindOfUnit } from './kind-of-unit.ts';
@@ -22,11 +22,14 @@ export type Equations = Readonly<Record<string, Equation>>;
 /** Address of the site's root, for links made in the browser. */
 const root = import.meta.env.BASE_URL;
 
+/** Decimals of an input: pure numbers such as a coefficient of 0.00248 need as many as they have. */
+const digitsOf = (unit: Unit) => (kindOfUnit(unit) === 'number' ? undefined : 2);
+
 /** Puts numbers into the places that `equationOf` left for them: `<mn class="n-t">`. */
 function fill(numbers: string, of: AnyRelation, given: Readonly<Record<string, number>>, system: UnitSystem) {
   return numbers.replace(/<mn class="n-(\w+)">[^<]*<\/mn>/g, (_, symbol: string) => {
     const { unit } = of.inputs[symbol]!;
-    return `<mn>${format(given[symbol]!, kindOfUnit(unit), { system, digits: 2 })}</mn>`;
+    return `<mn>${format(given[symbol]!, kindOfUnit(unit), { system, digits: digitsOf(unit) })}</mn>`;
   });
 }
 
@@ -132,7 +135,7 @@ function Why({ name, values, units, equations }: ResultProps) {
         {Object.entries(of.inputs).map(([symbol, spec]) => (
           <li key={symbol}>
             <SymbolName symbol={symbol} /> {spec.name}:{' '}
-            <Quantity value={given[symbol]!} kind={kindOfUnit(spec.unit)} digits={2} />
+            <Quantity value={given[symbol]!} kind={kindOfUnit(spec.unit)} digits={digitsOf(spec.unit)} />
           </li>
         ))}
       </ul>

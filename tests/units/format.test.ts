@@ -122,7 +122,8 @@ test('other kinds have their own units in each system', () => {
   expect(both((1 + Math.sqrt(5)) / 2, 'ratio')).toEqual(['1.618', '1.618']);
   expect(both(9, 'count')).toEqual(['9', '9']);
   expect(both(1, 'days')).toEqual(['1~day', '1~day']);
-  expect(both(0.0625, 'number')).toEqual(['0.063', '0.063']);
+  expect(both(0.0625, 'number')).toEqual(['0.0625', '0.0625']);
+  expect(both(0.00248, 'number')).toEqual(['0.00248', '0.00248']);
   // 40 N / 4.448222 = 8.992; 1 N/mm = 5.710 lbf/in; 1 MPa = 145.0 psi (NIST SP 811, appendix B, from memory)
   expect(both(40, 'force')).toEqual(['40~N', '8.99~lbf']);
   expect(both(1, 'lineLoad')).toEqual(['1~N/mm', '5.71~lbf/in']);
