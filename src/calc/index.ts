@@ -2,6 +2,7 @@
 import * as air from './air.ts';
 import * as cup from './cup.ts';
 import * as diffusionSeries from './diffusion-series.ts';
+import * as dividers from './dividers.ts';
 import * as finish from './finish.ts';
 import * as grooves from './grooves.ts';
 import * as joints from './joints.ts';
@@ -19,6 +20,7 @@ const subjects = [
   air,
   cup,
   diffusionSeries,
+  dividers,
   finish,
   grooves,
   joints,

@@ -33,12 +33,16 @@ export type Unit =
   | 'Hz';
 
 /** One symbol of a relation: what it stands for and where the relation may be used. */
-export interface SymbolSpec {
+export interface SymbolSpec<Name extends string = string> {
   /** Name in the field's words, lower case: "wall thickness". */
   readonly name: string;
   readonly unit: Unit;
   /** Range of validity, ends included. Outside it `outsideRange` says so. The property test draws from it. */
   readonly range: readonly [low: number, high: number];
+  /** A narrower range that the other inputs set: two walls must leave an inside. Both ranges hold. */
+  readonly rangeGiven?: (
+    inputs: Readonly<Record<NoInfer<Name>, number>>,
+  ) => readonly [low: number, high: number];
   /** Whole numbers only (counts). */
   readonly whole?: true;
   /** LaTeX, where the mathjs name alone would look wrong: `\\Delta M`. */
@@ -61,7 +65,7 @@ export interface Relation<Name extends string = string> {
     readonly unit: Unit;
   };
   /** Inputs by symbol; the keys are the names used in `expression` and taken by `compute`. */
-  readonly inputs: Readonly<Record<Name, SymbolSpec>>;
+  readonly inputs: Readonly<Record<Name, SymbolSpec<Name>>>;
   /** The formula in mathjs syntax, as the reader will see it typeset. */
   readonly expression: string;
   /** The same formula in plain TypeScript. Units as declared; never throws. */
@@ -82,16 +86,19 @@ export function relation<Name extends string>(spec: Relation<Name>): Relation<Na
 
 /**
  * Names the first input that lies outside the relation's range of validity.
- * @returns `undefined` when every input is inside; NaN counts as outside.
+ * @returns `undefined` when every input is inside; NaN counts as outside. The range in the answer is the one that
+ *   holds beside the other inputs.
  */
 export function outsideRange<Name extends string>(
   of: Relation<Name>,
   inputs: Readonly<Record<Name, number>>,
-): { symbol: Name; spec: SymbolSpec; value: number } | undefined {
+): { symbol: Name; spec: SymbolSpec<Name>; value: number } | undefined {
   for (const symbol in of.inputs) {
     const spec = of.inputs[symbol];
     const value = inputs[symbol];
-    if (!(value >= spec.range[0] && value <= spec.range[1])) return { symbol, spec, value };
+    const given = spec.rangeGiven?.(inputs) ?? spec.range;
+    const range = [Math.max(spec.range[0], given[0]), Math.min(spec.range[1], given[1])] as const;
+    if (!(value >= range[0] && value <= range[1])) return { symbol, spec: { ...spec, range }, value };
   }
   return undefined;
 }

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { all, create, type Unit as MathUnit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { relations } from '../../src/calc/index.ts';
-import type { Relation, Unit } from '../../src/calc/relation.ts';
+import { outsideRange, type Relation, type Unit } from '../../src/calc/relation.ts';
 
 const math = create(all!, {});
 /** Percent points and temperatures in empirical formulas are pure numbers to mathjs. */
@@ -31,6 +31,7 @@ describe.each([...relations.values()])('the relation $id', (of) => {
   test('says the same in mathjs with units as in the program', () => {
     fc.assert(
       fc.property(anyInputs(of), (inputs) => {
+        fc.pre(!outsideRange(of, inputs));
         const scope = Object.fromEntries(
           Object.entries(inputs).map(([symbol, value]) => [
             symbol,
