@@ -5,6 +5,7 @@ import * as diffusionSeries from './diffusion-series.ts';
 import * as dividers from './dividers.ts';
 import * as finish from './finish.ts';
 import * as grooves from './grooves.ts';
+import * as insideRatio from './inside-ratio.ts';
 import * as joints from './joints.ts';
 import * as lengthwise from './lengthwise.ts';
 import * as moisture from './moisture.ts';
@@ -23,6 +24,7 @@ const subjects = [
   dividers,
   finish,
   grooves,
+  insideRatio,
   joints,
   lengthwise,
   moisture,

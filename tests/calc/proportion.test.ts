@@ -4,6 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import * as inside from '../../src/calc/inside-ratio.ts';
 import { goldenRatio, namedRatios, nearestNamedRatio } from '../../src/calc/named-ratios.ts';
 import * as proportion from '../../src/calc/proportion.ts';
 import { outsideRange } from '../../src/calc/relation.ts';
@@ -115,16 +116,16 @@ describe('inside and outside', () => {
     [8 * inch, 5 * inch, (3 / 8) * inch, 1.7059],
     [180, 120, 11.46, goldenRatio],
   ])('a box %f by %f mm with walls of %f mm is %f times as long as wide inside', (L, W, t, expected) => {
-    expect(proportion.insideRatio.compute({ L, W, t })).toBeCloseTo(expected, 3);
+    expect(inside.insideRatio.compute({ L, W, t })).toBeCloseTo(expected, 3);
   });
 
   test('a golden inside 100 mm wide in 10 mm walls needs an outside of 1.515 (A4)', () => {
     const given = { l: 161.803, w: 100, t: 10 };
-    expect(proportion.outsideRatio.compute(given)).toBeCloseTo(1.515, 4);
+    expect(inside.outsideRatio.compute(given)).toBeCloseTo(1.515, 4);
   });
 
   test('3:2 outside, 180 by 120 mm, is golden inside with walls of 11.46 mm (A4)', () => {
-    const wall = proportion.wallForInsideRatio.compute({ r_in: goldenRatio, W: 120, L: 180 });
+    const wall = inside.wallForInsideRatio.compute({ r_in: goldenRatio, W: 120, L: 180 });
     expect(wall).toBeCloseTo(11.46, 2);
   });
 
@@ -135,23 +136,23 @@ describe('inside and outside', () => {
         fc.double({ min: 1.01, max: 4, noNaN: true }),
         fc.double({ min: 0.01, max: 0.45, noNaN: true }),
         (W, r, share) => {
-          const inside = proportion.insideRatio.compute({ L: r * W, W, t: share * W });
-          expect(inside).toBeGreaterThan(r);
+          const found = inside.insideRatio.compute({ L: r * W, W, t: share * W });
+          expect(found).toBeGreaterThan(r);
         },
       ),
     );
   });
 
   test('a square box is square inside too, whatever its walls', () => {
-    expect(proportion.insideRatio.compute({ L: 120, W: 120, t: 9 })).toBe(1);
+    expect(inside.insideRatio.compute({ L: 120, W: 120, t: 9 })).toBe(1);
   });
 
   test('going in and out again comes back to the same ratio', () => {
     fc.assert(
       fc.property(sideLength, sideLength, fc.double({ min: 0, max: 25, noNaN: true }), (l, w, t) => {
         const [L, W] = [l + 2 * t, w + 2 * t];
-        expect(proportion.outsideRatio.compute({ l, w, t })).toBeCloseTo(L / W, 9);
-        expect(proportion.insideRatio.compute({ L, W, t })).toBeCloseTo(l / w, 9);
+        expect(inside.outsideRatio.compute({ l, w, t })).toBeCloseTo(L / W, 9);
+        expect(inside.insideRatio.compute({ L, W, t })).toBeCloseTo(l / w, 9);
       }),
     );
   });
@@ -164,9 +165,9 @@ describe('inside and outside', () => {
         fc.double({ min: 0.01, max: 0.99, noNaN: true }),
         (W, wanted, where) => {
           const L = W * (1 + where * (wanted - 1));
-          const t = proportion.wallForInsideRatio.compute({ r_in: wanted, W, L });
-          expect(proportion.insideRatio.compute({ L, W, t })).toBeCloseTo(wanted, 6);
-          expect(proportion.lengthForInsideRatio.compute({ r_in: wanted, W, t })).toBeCloseTo(L, 6);
+          const t = inside.wallForInsideRatio.compute({ r_in: wanted, W, L });
+          expect(inside.insideRatio.compute({ L, W, t })).toBeCloseTo(wanted, 6);
+          expect(inside.lengthForInsideRatio.compute({ r_in: wanted, W, t })).toBeCloseTo(L, 6);
         },
       ),
     );
@@ -176,17 +177,17 @@ describe('inside and outside', () => {
 describe('where a ratio has no number', () => {
   test('walls that meet leave no inside ratio, and the range says how thick they may be', () => {
     const met = { L: 80, W: 50, t: 25 };
-    expect(proportion.insideRatio.compute(met)).toBeNaN();
-    expect(outsideRange(proportion.insideRatio, met)).toMatchObject({
+    expect(inside.insideRatio.compute(met)).toBeNaN();
+    expect(outsideRange(inside.insideRatio, met)).toMatchObject({
       symbol: 't',
       spec: { range: [0, 24.5] },
     });
-    expect(outsideRange(proportion.insideRatio, { ...met, t: 24 })).toBeUndefined();
+    expect(outsideRange(inside.insideRatio, { ...met, t: 24 })).toBeUndefined();
   });
 
   test('an inside ratio below the outside ratio has no wall', () => {
     const short = { r_in: 1.5, W: 100, L: 160 };
-    expect(outsideRange(proportion.wallForInsideRatio, short)?.symbol).toBe('L');
+    expect(outsideRange(inside.wallForInsideRatio, short)?.symbol).toBe('L');
   });
 
   test('a side of nothing has no ratio', () => {

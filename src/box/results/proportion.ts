@@ -1,4 +1,5 @@
 /** Ratios of the current box. */
+import { insideRatio } from '../../calc/inside-ratio.ts';
 import * as proportion from '../../calc/proportion.ts';
 import type { Box } from '../box.ts';
 import type { ResultTable } from '../result.ts';
@@ -22,7 +23,7 @@ export const proportionResults: ResultTable<keyof ProportionResults, Values> = {
   insideRatio: {
     label: 'inside length to width',
     kind: 'ratio',
-    relation: proportion.insideRatio,
+    relation: insideRatio,
     given: (v) => ({ L: v.outsideLength, W: v.outsideWidth, t: v.wall }),
   },
 };
