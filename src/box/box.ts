@@ -43,6 +43,8 @@ export interface Box {
   readonly wantedLength: number;
   readonly wantedWidth: number;
   readonly wantedHeight: number;
+  /** Length to width the reader would like, outside or inside; it moves nothing, it answers "what would it take?". */
+  readonly wantedRatio: number;
 
   /** Wall thickness, the same on all four sides. */
   readonly wall: number;
@@ -158,6 +160,7 @@ export const exampleBox: Box = {
   wantedLength: 200,
   wantedWidth: 125,
   wantedHeight: 45,
+  wantedRatio: 1.6,
   wall: 9.5,
   kind: 'sliding',
   joint: 'finger',

@@ -145,6 +145,16 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
   wantedLength: length('wanted length', 40, 600),
   wantedWidth: length('wanted width', 30, 400),
   wantedHeight: length('wanted height', 15, 300),
+  wantedRatio: {
+    type: 'number',
+    label: 'wanted length to width',
+    kind: 'ratio',
+    low: 1,
+    high: 3,
+    step: 0.05,
+    digits: 2,
+    help: 'Write it as 1.6 or as 8:5.',
+  },
 
   wall: thickness('wall thickness', 3, 25),
 

@@ -1,17 +1,100 @@
 /** Checks that the proportion lesson teaches. */
+import { dividerSlip } from '../results/proportion.ts';
+import type { Values } from '../values.ts';
 import type { Check } from '../verdict.ts';
 
+const open = Number.POSITIVE_INFINITY;
+
+/** Room on each side of the contents where it is tightest, in mm; below 0 they do not go in. */
+const roomBeside = (v: Values) =>
+  Math.min(v.insideLength - v.contentsLength, v.insideWidth - v.contentsWidth) / 2;
+
+/** What lining and dividers leave beside the contents where it is tightest, both sides together, in mm. */
+const roomAfterFittings = (v: Values) => {
+  const left = (inside: number, contents: number, dividers: number) =>
+    inside - contents - 2 * v.lining - dividers * (v.dividerThickness + dividerSlip);
+  return Math.min(
+    left(v.insideLength, v.contentsLength, v.dividersAcross),
+    left(v.insideWidth, v.contentsWidth, v.dividersAlong),
+  );
+};
+
 export const proportionChecks: readonly Check[] = [
+  {
+    rule: 'design-from-the-inside',
+    label: 'room on each side of the contents',
+    kind: 'length',
+    measure: roomBeside,
+    usual: () => [3, 6],
+    works: () => [0, open],
+    says: {
+      low: 'Fingers need room to lift the contents out.',
+      high: 'More room than usual: the contents may slide about.',
+      inside: 'The contents go in, and fingers can take them out.',
+    },
+  },
+  {
+    rule: 'design-from-the-inside',
+    label: 'room above the contents',
+    kind: 'length',
+    measure: (v) => v.insideHeight - v.contentsHeight,
+    usual: () => [1, open],
+    works: () => [0, open],
+    says: {
+      low: 'The lid needs to clear the contents.',
+      high: '',
+      inside: 'The lid clears the contents.',
+    },
+  },
+  {
+    rule: 'linings-and-dividers-first',
+    label: 'room left by lining and dividers',
+    kind: 'length',
+    applies: (v) => v.lining > 0 || v.dividersAcross > 0 || v.dividersAlong > 0,
+    measure: roomAfterFittings,
+    usual: () => [1, open],
+    works: () => [0, open],
+    says: {
+      low: 'Lining and dividers were not counted in: make the inside larger by what is missing.',
+      high: '',
+      inside: 'The contents still go in once it is lined and divided.',
+    },
+  },
+  {
+    rule: 'outside-is-inside-plus-two-walls',
+    label: 'smallest inside size',
+    kind: 'length',
+    measure: (v) => Math.min(v.insideLength, v.insideWidth, v.insideHeight),
+    usual: () => [1, open],
+    works: () => [1, open],
+    says: {
+      low: 'Walls, or bottom and lid, use up the whole outside.',
+      high: '',
+      inside: 'Two walls each way, and bottom and lid, leave an inside.',
+    },
+  },
   {
     rule: 'simple-ratio',
     label: 'outside length to width',
     kind: 'ratio',
-    measure: (v) => v.outsideRatio,
+    measure: (v) => Math.max(v.outsideRatio, 1 / v.outsideRatio),
     usual: () => [1.5, 1.8],
     says: {
-      low: 'Near square: it may look undecided, but nothing breaks.',
-      high: 'Long for its width: fine for pencils, unusual otherwise.',
-      inside: 'Between 3:2 and 9:5, where most people find a rectangle at ease.',
+      low: 'Nearer to square than the usual choice. Nothing breaks; let the contents decide.',
+      high: 'Longer than the usual choice. Nothing breaks; let the contents decide.',
+      inside: 'Between 3:2 and 9:5, a safe and usual choice.',
+    },
+  },
+  {
+    rule: 'height-from-width',
+    label: 'outside height to width',
+    kind: 'ratio',
+    measure: (v) => v.outsideHeight / Math.min(v.outsideWidth, v.outsideLength),
+    usual: () => [1 / 3, 1 / 2],
+    says: {
+      low: 'Flatter than the usual choice, like a tray. Nothing breaks.',
+      high: 'Taller than the usual choice, like a tea caddy. Nothing breaks.',
+      inside: 'Between a third and a half of the width, a usual choice.',
     },
   },
 ];
