@@ -31,8 +31,9 @@ export const insideRatio = relation({
   inputs: {
     L: { ...side, name: 'outside length' },
     W: { ...side, name: 'outside width' },
-    t: { ...wall, rangeGiven: ({ L, W }) => [0, thickestWall(L, W)] },
+    t: wall,
   },
+  rangesGiven: ({ L, W }) => ({ t: [0, thickestWall(L, W)] }),
   expression: '(L - 2 t) / (W - 2 t)',
   compute: ({ L, W, t }) => (2 * t < Math.min(L, W) ? (L - 2 * t) / (W - 2 * t) : Number.NaN),
   evidence: 'geometry',
@@ -59,8 +60,9 @@ export const lengthForInsideRatio = relation({
   inputs: {
     r_in: { ...ratioRange, name: 'wanted inside ratio' },
     W: { ...side, name: 'outside width' },
-    t: { ...wall, rangeGiven: ({ W }) => [0, thickestWall(W, W)] },
+    t: wall,
   },
+  rangesGiven: ({ W }) => ({ t: [0, thickestWall(W, W)] }),
   expression: 'r_in * (W - 2 t) + 2 t',
   compute: ({ r_in, W, t }) => (2 * t < W ? r_in * (W - 2 * t) + 2 * t : Number.NaN),
   evidence: 'geometry',
@@ -75,9 +77,10 @@ export const wallForInsideRatio = relation({
   inputs: {
     r_in: { name: 'wanted inside ratio', unit: '1', range: [1.01, 10] },
     W: { ...side, name: 'outside width' },
-    // A shorter outside would need walls that meet, a longer one walls below nothing.
-    L: { ...side, name: 'outside length', rangeGiven: ({ r_in, W }) => [W, r_in * W] },
+    L: { ...side, name: 'outside length' },
   },
+  // A shorter outside would need walls that meet, a longer one walls below nothing.
+  rangesGiven: ({ r_in, W }) => ({ L: [W, r_in * W] }),
   expression: '(r_in * W - L) / (2 (r_in - 1))',
   compute: ({ r_in, W, L }) => (r_in * W - L) / (2 * (r_in - 1)),
   evidence: 'geometry',

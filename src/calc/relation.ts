@@ -33,16 +33,12 @@ export type Unit =
   | 'Hz';
 
 /** One symbol of a relation: what it stands for and where the relation may be used. */
-export interface SymbolSpec<Name extends string = string> {
+export interface SymbolSpec {
   /** Name in the field's words, lower case: "wall thickness". */
   readonly name: string;
   readonly unit: Unit;
   /** Range of validity, ends included. Outside it `outsideRange` says so. The property test draws from it. */
   readonly range: readonly [low: number, high: number];
-  /** A narrower range that the other inputs set: two walls must leave an inside. Both ranges hold. */
-  readonly rangeGiven?: (
-    inputs: Readonly<Record<NoInfer<Name>, number>>,
-  ) => readonly [low: number, high: number];
   /** Whole numbers only (counts). */
   readonly whole?: true;
   /** LaTeX, where the mathjs name alone would look wrong: `\\Delta M`. */
@@ -65,7 +61,11 @@ export interface Relation<Name extends string = string> {
     readonly unit: Unit;
   };
   /** Inputs by symbol; the keys are the names used in `expression` and taken by `compute`. */
-  readonly inputs: Readonly<Record<Name, SymbolSpec<Name>>>;
+  readonly inputs: Readonly<Record<Name, SymbolSpec>>;
+  /** Narrower ranges that the inputs set each other: two walls must leave an inside. The input's own range holds too. */
+  readonly rangesGiven?: (inputs: Readonly<Record<Name, number>>) => {
+    readonly [K in Name]?: readonly [low: number, high: number];
+  };
   /** The formula in mathjs syntax, as the reader will see it typeset. */
   readonly expression: string;
   /** The same formula in plain TypeScript. Units as declared; never throws. */
@@ -92,11 +92,12 @@ export function relation<Name extends string>(spec: Relation<Name>): Relation<Na
 export function outsideRange<Name extends string>(
   of: Relation<Name>,
   inputs: Readonly<Record<Name, number>>,
-): { symbol: Name; spec: SymbolSpec<Name>; value: number } | undefined {
+): { symbol: Name; spec: SymbolSpec; value: number } | undefined {
+  const narrower = of.rangesGiven?.(inputs);
   for (const symbol in of.inputs) {
     const spec = of.inputs[symbol];
     const value = inputs[symbol];
-    const given = spec.rangeGiven?.(inputs) ?? spec.range;
+    const given = narrower?.[symbol] ?? spec.range;
     const range = [Math.max(spec.range[0], given[0]), Math.min(spec.range[1], given[1])] as const;
     if (!(value >= range[0] && value <= range[1])) return { symbol, spec: { ...spec, range }, value };
   }

@@ -62,11 +62,16 @@ describe('verdicts', () => {
     expect(state('design-from-the-inside', outside(200, 125, 30), 'room above the contents')).toBe('breaks');
   });
 
-  test('lining that was not counted in breaks the fit', () => {
-    // 3 mm on each side: felt of 1.5 mm leaves 3 mm in all, of 3 mm none, of 3.5 mm one too few.
-    const at = (lining: number) => state('linings-and-dividers-first', { lining });
+  test('lining and dividers are counted into an inside made for the contents', () => {
+    expect(state('linings-and-dividers-first', { lining: 1.5, dividersAcross: 2 })).toBe('usual');
+  });
+
+  test('lining that was not counted into a given inside breaks the fit', () => {
+    // 3 mm on each side of the contents: felt of 1.5 mm leaves 3 mm in all, of 3 mm none, of 3.5 mm 1 mm too few.
+    const given: Partial<Box> = { sizeFrom: 'inside', wantedLength: 181, wantedWidth: 106, wantedHeight: 27 };
+    const at = (lining: number) => state('linings-and-dividers-first', { ...given, lining });
     expect([1.5, 3, 3.5].map(at)).toEqual(['usual', 'unusual', 'breaks']);
-    expect(state('linings-and-dividers-first', { dividersAcross: 2 })).toBe('breaks');
+    expect(state('linings-and-dividers-first', { ...given, dividersAcross: 2 })).toBe('breaks');
   });
 
   test('walls that meet break the box', () => {
@@ -115,6 +120,7 @@ describe('what it would take', () => {
 
   test('two dividers of 4 mm share 181 mm into three compartments of 57.5 mm', () => {
     // (181 − 2 × 4.25) / 3 = 57.5: by hand.
-    expect(values({ dividersAcross: 2 }).compartmentLength).toBeCloseTo(57.5, 9);
+    const given: Partial<Box> = { sizeFrom: 'inside', wantedLength: 181, wantedWidth: 106, wantedHeight: 27 };
+    expect(values({ ...given, dividersAcross: 2 }).compartmentLength).toBeCloseTo(57.5, 9);
   });
 });

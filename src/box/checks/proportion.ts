@@ -1,16 +1,12 @@
 /** Checks that the proportion lesson teaches. */
-import { dividerSlip } from '../results/proportion.ts';
+import { dividerSlip } from '../../calc/sizes.ts';
 import type { Values } from '../values.ts';
 import type { Check } from '../verdict.ts';
 
 const open = Number.POSITIVE_INFINITY;
 
-/** Room on each side of the contents where it is tightest, in mm; below 0 they do not go in. */
-const roomBeside = (v: Values) =>
-  Math.min(v.insideLength - v.contentsLength, v.insideWidth - v.contentsWidth) / 2;
-
-/** What lining and dividers leave beside the contents where it is tightest, both sides together, in mm. */
-const roomAfterFittings = (v: Values) => {
+/** Room beside the contents where it is tightest, lining and dividers taken off, both sides together, in mm. */
+const roomBeside = (v: Values) => {
   const left = (inside: number, contents: number, dividers: number) =>
     inside - contents - 2 * v.lining - dividers * (v.dividerThickness + dividerSlip);
   return Math.min(
@@ -24,7 +20,7 @@ export const proportionChecks: readonly Check[] = [
     rule: 'design-from-the-inside',
     label: 'room on each side of the contents',
     kind: 'length',
-    measure: roomBeside,
+    measure: (v) => roomBeside(v) / 2,
     usual: () => [3, 6],
     works: () => [0, open],
     says: {
@@ -37,7 +33,7 @@ export const proportionChecks: readonly Check[] = [
     rule: 'design-from-the-inside',
     label: 'room above the contents',
     kind: 'length',
-    measure: (v) => v.insideHeight - v.contentsHeight,
+    measure: (v) => v.insideHeight - v.contentsHeight - v.lining,
     usual: () => [1, open],
     works: () => [0, open],
     says: {
@@ -51,7 +47,7 @@ export const proportionChecks: readonly Check[] = [
     label: 'room left by lining and dividers',
     kind: 'length',
     applies: (v) => v.lining > 0 || v.dividersAcross > 0 || v.dividersAlong > 0,
-    measure: roomAfterFittings,
+    measure: roomBeside,
     usual: () => [1, open],
     works: () => [0, open],
     says: {

@@ -2,6 +2,7 @@
 import { compartment } from '../../calc/dividers.ts';
 import { insideRatio, lengthForInsideRatio, wallForInsideRatio } from '../../calc/inside-ratio.ts';
 import { heightShare, lengthFromRatio, ratio, widthFromRatio } from '../../calc/proportion.ts';
+import { dividerSlip } from '../../calc/sizes.ts';
 import type { Box } from '../box.ts';
 import type { ResultTable } from '../result.ts';
 import type { SizeResults } from './sizes.ts';
@@ -22,9 +23,6 @@ export interface ProportionResults {
   readonly compartmentLength: number;
   readonly compartmentWidth: number;
 }
-
-/** Slip of a divider in its slot, in mm. Common practice, no source: 0.2 to 0.3 mm, 0.010 in. */
-export const dividerSlip = 0.25;
 
 type Values = Box & SizeResults & ProportionResults;
 
