@@ -1,0 +1,138 @@
+/** What goes in the box: the list of things, and the ways they may lie, best first. */
+import { useComputed, useSignal } from '@preact/signals';
+import type { Item } from '../../box/box.ts';
+import { fields } from '../../box/fields.ts';
+import { arrangements, type Arrangement as Found } from '../../calc/packing.ts';
+import { Arrangement } from '../../figures/Arrangement.tsx';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import type { Store } from '../../notebook/use-store.ts';
+import { format } from '../../units/index.ts';
+import { ItemRow } from './ItemRow.tsx';
+
+/** A thing of the catalog; no height where it depends on the stack. */
+export interface CatalogItem {
+  readonly name: string;
+  readonly length: number;
+  readonly width: number;
+  readonly height: number | undefined;
+  /** How the size is known, with a warning to measure where it varies. */
+  readonly known: string;
+}
+
+/** How many ways are shown before the reader asks for more. */
+const few = 4;
+
+export function Contents({ store, catalog }: { store: Store; catalog: readonly CatalogItem[] }) {
+  const more = useSignal(false);
+  const items = useComputed(() => store.values.value.items);
+  /** With a given size the contents must fit into it; otherwise the box is built around them. */
+  const limits = useComputed(() => {
+    const { sizeFrom, insideLength, insideWidth, insideHeight, clearance, headroom } = store.values.value;
+    return sizeFrom === 'contents'
+      ? undefined
+      : ([insideLength - 2 * clearance, insideWidth - 2 * clearance, insideHeight - headroom] as const);
+  });
+  const found = useComputed(() => arrangements(items.value, { ratio: 1.6, most: limits.value }));
+  const { contentsLength, contentsWidth, contentsHeight } = store.values.value;
+  const isChosen = ({ length, width, height }: Found) =>
+    Math.abs(length - contentsLength) + Math.abs(width - contentsWidth) + Math.abs(height - contentsHeight) <
+    0.01;
+
+  const setItems = (changed: readonly Item[]) => store.set({ items: changed });
+  const choose = ({ length, width, height }: Found) =>
+    store.set({ contentsLength: length, contentsWidth: width, contentsHeight: height });
+  const add = (name: string) => {
+    const from = catalog.find((thing) => thing.name === name);
+    const size = from ?? { name: 'my own', length: 50, width: 30 };
+    setItems([
+      ...items.value,
+      { name: size.name, length: size.length, width: size.width, height: from?.height ?? 10, count: 1 },
+    ]);
+  };
+
+  return (
+    <>
+      <ul class="items">
+        {items.value.map((item, index) => (
+          <ItemRow
+            key={index}
+            item={item}
+            system={store.units.value}
+            note={catalog.find((thing) => thing.name === item.name)?.known}
+            onChange={(changed) =>
+              setItems(items.value.map((old, place) => (place === index ? changed : old)))
+            }
+            onRemove={() => setItems(items.value.filter((_, place) => place !== index))}
+          />
+        ))}
+      </ul>
+      {items.value.length < fields.items.most && (
+        <p class="add-item">
+          <label>
+            add{' '}
+            <select
+              value=""
+              onChange={(event) => {
+                if (event.currentTarget.value) add(event.currentTarget.value);
+                event.currentTarget.value = '';
+              }}
+            >
+              <option value="">choose a thing</option>
+              <option value="my own">my own</option>
+              {catalog.map(({ name }) => (
+                <option key={name} value={name}>
+                  {name}
+                </option>
+              ))}
+            </select>
+          </label>
+        </p>
+      )}
+      {found.value.length === 0 ? (
+        <p class="message" role="status">
+          {items.value.length === 0
+            ? 'Nothing goes in yet: the size below stays as you set it.'
+            : 'These things fit into the given inside in no arrangement. Make the inside larger, take something out, or let the size come from the contents.'}
+        </p>
+      ) : (
+        <>
+          <h3>How they may lie</h3>
+          <ul class="ways">
+            {found.value.slice(0, more.value ? undefined : few).map((way) => (
+              <li
+                key={`${way.length},${way.width},${way.height}`}
+                class={isChosen(way) ? 'chosen' : undefined}
+              >
+                <Arrangement found={way} things={items.value} />
+                <p>
+                  <Quantity value={way.length} kind="length" /> by{' '}
+                  <Quantity value={way.width} kind="length" /> by{' '}
+                  <Quantity value={way.height} kind="length" />,{' '}
+                  {format(way.waste * 100, 'percent', { system: 'mm', digits: 0 })} empty.{' '}
+                  {isChosen(way) ? (
+                    <strong>Chosen.</strong>
+                  ) : (
+                    <button type="button" class="quiet" onClick={() => choose(way)}>
+                      lay them like this
+                    </button>
+                  )}
+                </p>
+              </li>
+            ))}
+          </ul>
+          {found.value.length > few && (
+            <button
+              type="button"
+              class="quiet"
+              onClick={() => {
+                more.value = !more.value;
+              }}
+            >
+              {more.value ? 'fewer ways' : 'more ways'}
+            </button>
+          )}
+        </>
+      )}
+    </>
+  );
+}

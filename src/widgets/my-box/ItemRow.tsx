@@ -1,0 +1,79 @@
+/** One thing that goes in the box: name, three sizes, how many. A text that cannot be read stays, with its message. */
+import { useSignal } from '@preact/signals';
+import { useId } from 'preact/hooks';
+import type { Item } from '../../box/box.ts';
+import { fieldUnit, type Kind, parse, toField, type UnitSystem } from '../../units/index.ts';
+
+interface Props {
+  item: Item;
+  system: UnitSystem;
+  /** How the size is known, from the catalog. */
+  note: string | undefined;
+  onChange: (item: Item) => void;
+  onRemove: () => void;
+}
+
+const columns = [
+  ['length', 'length', 'length', 1000],
+  ['width', 'width', 'length', 1000],
+  ['height', 'height', 'length', 1000],
+  ['count', 'how many', 'count', 1000],
+] as const satisfies readonly (readonly [keyof Item, string, Kind, number])[];
+
+export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
+  const id = useId();
+  const refused = useSignal<{ column: string; text: string; message: string } | undefined>(undefined);
+  const read = (column: (typeof columns)[number], text: string) => {
+    const [name, label, kind, most] = column;
+    const parsed = parse(text, kind, system);
+    const least = kind === 'count' ? 1 : 0.1;
+    if (!parsed.ok) refused.value = { column: name, text, message: parsed.message };
+    else if (parsed.value < least || parsed.value > most)
+      refused.value = { column: name, text, message: `The ${label} must lie between ${least} and ${most}.` };
+    else {
+      refused.value = undefined;
+      onChange({ ...item, [name]: parsed.value });
+    }
+  };
+  return (
+    <li class="item">
+      <label>
+        thing
+        <input
+          type="text"
+          maxLength={60}
+          value={item.name}
+          onChange={(event) => onChange({ ...item, name: event.currentTarget.value })}
+        />
+      </label>
+      {columns.map((column) => {
+        const [name, label, kind] = column;
+        const bad = refused.value?.column === name ? refused.value : undefined;
+        return (
+          <label key={name}>
+            {label} {fieldUnit(kind, system)}
+            <input
+              type="text"
+              inputMode="decimal"
+              autocomplete="off"
+              value={bad?.text ?? toField(item[name], kind, system)}
+              aria-invalid={bad ? 'true' : undefined}
+              aria-describedby={bad ? `${id}m` : undefined}
+              onChange={(event) => read(column, event.currentTarget.value)}
+            />
+          </label>
+        );
+      })}
+      <button type="button" class="quiet" onClick={onRemove} aria-label={`take out ${item.name}`}>
+        take out
+      </button>
+      {refused.value ? (
+        <p class="message" id={`${id}m`} role="alert">
+          {refused.value.message}
+        </p>
+      ) : (
+        note && <p class="help">{note}</p>
+      )}
+    </li>
+  );
+}
