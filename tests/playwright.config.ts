@@ -24,6 +24,7 @@ export default defineConfig({
   outputDir: 'results/site',
   fullyParallel: true,
   forbidOnly: true,
+  workers: '100%',
   reporter: [['list'], ['json', { outputFile: 'results/site.json' }]],
   use: {
     baseURL: url,
@@ -32,9 +33,8 @@ export default defineConfig({
     launchOptions: { executablePath: process.env.CHROMIUM_PATH, args: flags },
   },
   webServer: {
-    command: `npm run preview -- --host 127.0.0.1 --port ${process.env.SITE_PORT}`,
+    command: `node .ci/serve.mjs ${process.env.SITE_PORT}`,
     cwd: fileURLToPath(new URL('..', import.meta.url)),
-    env: { ...(process.env as Record<string, string>), ASTRO_TELEMETRY_DISABLED: '1' },
     url,
     reuseExistingServer: false,
   },

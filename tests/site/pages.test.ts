@@ -85,7 +85,7 @@ for (const path of pages) {
       await page.goto(path);
       await expect(page.locator('main h1')).toBeVisible();
       // biome-ignore lint/performance/useDomNodeTextContent: text that style hides does not count here
-      expect((await page.locator('main').innerText()).length).toBeGreaterThan(60);
+      expect((await page.locator('main').innerText()).length).toBeGreaterThan(30);
       await context.close();
     });
 
