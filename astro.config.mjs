@@ -20,7 +20,7 @@ export default defineConfig({
             groups: [
               {
                 name: 'notebook',
-                test: /preact|[\\/]src[\\/](units|notebook)[\\/]|Control|Quantity|UnitSwitch|Damaged/,
+                test: /preact|[\\/]src[\\/](units|notebook)[\\/]|Control|Quantity|VerdictLine|widgets[\\/]Lab\./,
               },
             ],
           },
