@@ -10,6 +10,7 @@
  * Held fixed: D, temperature; both faces meet the same air.
  * Source: Crank, The Mathematics of Diffusion, ch. 4 (from memory, not seen); the wave is derived.
  */
+import { firstRefusal, type Refused } from './refusal.ts';
 import { relation } from './relation.ts';
 
 /** Both faces alike. mm, mm²/day, mm/day; a surface of `Infinity` has no resistance. */
@@ -64,12 +65,27 @@ export function root(n: number, biot: number): number {
   return (low + high) / 2;
 }
 
+/** Refuses a slab without thickness or diffusion, or sealed on both faces. */
+function refuseEven({ thickness, diffusion: d, surface }: EvenSlab): Refused | undefined {
+  if (!(surface > 0)) return { refused: 'With both faces sealed the moisture never changes.' };
+  return firstRefusal(
+    ['thickness', thickness, 0.5, 100, ' mm'],
+    ['diffusion coefficient', d, 0.1, 100, ' mm²/day'],
+  );
+}
+
 /**
  * Fraction of the final change of the mean moisture that has happened `days` after a sudden change of air.
- * @returns 0 to 1; 0 for a time of 0 or for sealed faces. Inputs must be positive.
+ * @returns 0 to 1, or a refusal for a slab without meaning.
  */
-export function fractionDone({ thickness, diffusion: d, surface }: EvenSlab, days: number): number {
-  if (days <= 0 || surface === 0) return 0;
+export function fractionDone(slab: EvenSlab, days: number): number | Refused {
+  const bad = refuseEven(slab) ?? firstRefusal(['time', days, 0, 1e6, ' days']);
+  return bad ?? done(slab, days);
+}
+
+/** `fractionDone` of a slab that has been looked at. */
+function done({ thickness, diffusion: d, surface }: EvenSlab, days: number): number {
+  if (days === 0) return 0;
   const half = thickness / 2;
   const biot = (surface * half) / d;
   const time = (d * days) / (half * half);
@@ -89,14 +105,16 @@ export function fractionDone({ thickness, diffusion: d, surface }: EvenSlab, day
   return Math.max(0, 1 - left);
 }
 
-/** Days until `fraction` (above 0, below 1) of a sudden change has happened: 0.5 and 0.9 are the usual questions. */
-export function daysUntil(fraction: number, slab: EvenSlab): number {
+/** Days until `fraction` (0.01 to 0.999) of a sudden change has happened: 0.5 and 0.9 are the usual questions. */
+export function daysUntil(fraction: number, slab: EvenSlab): number | Refused {
+  const bad = refuseEven(slab) ?? firstRefusal(['share of the change', fraction, 0.01, 0.999, '']);
+  if (bad) return bad;
   let high = 1;
-  while (fractionDone(slab, high) < fraction && high < 1e6) high *= 2;
+  while (done(slab, high) < fraction && high < 1e6) high *= 2;
   let low = 0;
   for (let halving = 0; halving < 50; halving++) {
     const middle = (low + high) / 2;
-    if (fractionDone(slab, middle) < fraction) low = middle;
+    if (done(slab, middle) < fraction) low = middle;
     else high = middle;
   }
   return high;
@@ -107,14 +125,19 @@ export function daysUntil(fraction: number, slab: EvenSlab): number {
  * @returns `kept` 0 to 1 of its swing, and `lag` in days behind the air.
  */
 export function waveKept(
-  { thickness, diffusion: d, surface }: EvenSlab,
+  slab: EvenSlab,
   period: number,
-): { kept: number; lag: number } {
+): { readonly kept: number; readonly lag: number } | Refused {
+  const bad = refuseEven(slab) ?? firstRefusal(['period', period, 0.01, 40_000, ' days']);
+  if (bad) return bad;
+  const { thickness, diffusion: d, surface } = slab;
   const half = thickness / 2;
   const reach = half * Math.sqrt(Math.PI / (d * period));
   // tanh z for z = reach (1 + i), then (tanh z / z) / (1 + z tanh z / Bi), in real and imaginary parts.
-  const below = Math.cosh(2 * reach) + Math.cos(2 * reach);
-  const [x, y] = [Math.sinh(2 * reach) / below, Math.sin(2 * reach) / below];
+  // Past 20 the hyperbolic tangent is 1 to the last digit, and its parts would overflow.
+  const deep = Math.min(reach, 20);
+  const below = Math.cosh(2 * deep) + Math.cos(2 * deep);
+  const [x, y] = [Math.sinh(2 * deep) / below, Math.sin(2 * deep) / below];
   const resist = (reach * d) / (surface * half);
   const [topX, topY] = [(x + y) / (2 * reach), (y - x) / (2 * reach)];
   const [underX, underY] = [1 + resist * (x - y), resist * (x + y)];

@@ -36,7 +36,14 @@ export function moistureCourse(
   { cells = 24, perDay = 2 }: Steps = {},
 ): Course | Refused {
   const first = typeof start === 'number' ? start : (start[0] ?? Number.NaN);
-  const bad = refuseSlab(slab) ?? firstRefusal(['moisture at the start', first, 0, 30, ' %']);
+  const bad =
+    refuseSlab(slab) ??
+    firstRefusal(
+      ['moisture at the start', first, 0, 30, ' %'],
+      ['number of days', days, 0, 40_000, ''],
+      ['number of cells', typeof start === 'number' ? cells : start.length, 4, 400, ''],
+      ['number of steps a day', perDay, 1, 100, ''],
+    );
   if (bad) return bad;
   const n = typeof start === 'number' ? cells : start.length;
   const u = typeof start === 'number' ? new Float64Array(n).fill(start) : Float64Array.from(start);
@@ -107,5 +114,7 @@ export function moistureCourse(
     cross(HALF, u);
     if ((k + 1) % perDay === 0) note((k + 1) / perDay);
   }
+  // Every cell hears of every other within a step, so one look finds air that was no number on any day.
+  if (!Number.isFinite(u[0]!)) return { refused: 'The moisture of the air is not a number on some day.' };
   return { ...course, gained, profile: u };
 }

@@ -2,26 +2,25 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { moistureCourse } from '../../src/calc/diffusion.ts';
-import {
-  daysUntil,
-  fractionDone,
-  halfTime,
-  ninetyTime,
-  root,
-  waveKept,
-} from '../../src/calc/diffusion-series.ts';
-import { isRefused } from '../../src/calc/refusal.ts';
+import * as series from '../../src/calc/diffusion-series.ts';
+import { isRefused, type Refused } from '../../src/calc/refusal.ts';
 import type { Course, Slab } from '../../src/calc/slab.ts';
+
+const { halfTime, ninetyTime, root } = series;
+const known = <T>(answer: T | Refused): T => {
+  if (isRefused(answer)) throw new Error(answer.refused);
+  return answer;
+};
+const fractionDone = (...given: Parameters<typeof series.fractionDone>) =>
+  known(series.fractionDone(...given));
+const daysUntil = (...given: Parameters<typeof series.daysUntil>) => known(series.daysUntil(...given));
+const waveKept = (...given: Parameters<typeof series.waveKept>) => known(series.waveKept(...given));
 
 /** m²/s to mm²/day and m/s to mm/day: the tables are in SI. */
 const perDay = (squareMetersPerSecond: number) => squareMetersPerSecond * 1e6 * 86_400;
 const speed = (metersPerSecond: number) => metersPerSecond * 1e3 * 86_400;
 
-const run = (...given: Parameters<typeof moistureCourse>): Course => {
-  const course = moistureCourse(...given);
-  if (isRefused(course)) throw new Error(course.refused);
-  return course;
-};
+const run = (...given: Parameters<typeof moistureCourse>): Course => known(moistureCourse(...given));
 const even = (thickness: number, diffusion: number, surface: number, air = 12): Slab => {
   const face = { surface, moisture: () => air };
   return { thickness, diffusion, front: face, back: face };
@@ -122,6 +121,34 @@ describe('the series', () => {
   );
 });
 
+describe('questions without sense', () => {
+  const slab = { thickness: 6, diffusion: 3, surface: 8 };
+  test.each<[string, unknown, RegExp]>([
+    ['no thickness', series.daysUntil(0.5, { ...slab, thickness: 0 }), /thickness is 0 mm/],
+    ['sealed faces', series.fractionDone({ ...slab, surface: 0 }, 3), /sealed/],
+    [
+      'a diffusion coefficient that is no number',
+      series.waveKept({ ...slab, diffusion: Number.NaN }, 7),
+      /not a number/,
+    ],
+    ['the whole of the change', series.daysUntil(1, slab), /share of the change is 1/],
+    ['a time before the start', series.fractionDone(slab, -1), /time is -1 days/],
+    ['a wave without a period', series.waveKept(slab, 0), /period is 0 days/],
+  ])('%s is refused', (_, answer, sentence) => {
+    expect(answer).toEqual({ refused: expect.stringMatching(sentence) });
+  });
+
+  test('even the thickest piece and the shortest wave give a number', () => {
+    const { kept, lag } = waveKept(
+      { thickness: 100, diffusion: 0.1, surface: Number.POSITIVE_INFINITY },
+      0.01,
+    );
+    // Far inside, only the skin follows: 1/(reach √2) of the wave, an eighth of the period late.
+    expect(kept * 50 * Math.sqrt(Math.PI / 0.001) * Math.SQRT2).toBeCloseTo(1, 6);
+    expect(lag).toBeCloseTo(0.01 / 8, 9);
+  });
+});
+
 describe('the numeric solver', () => {
   test.each([
     [6, 2.6, Number.POSITIVE_INFINITY],
@@ -217,6 +244,17 @@ describe('the numeric solver', () => {
     const { mean } = run({ thickness: 6, diffusion: 2.6, front: open, back: sealed }, 8, 10);
     const expected = fractionDone({ thickness: 12, diffusion: 2.6, surface: 8.64 }, 10);
     expect(Math.abs((mean[10]! - 8) / 4 - expected)).toBeLessThan(0.005);
+  });
+
+  test('refuses air that is no number on some day, and no cells to work with', () => {
+    const broken = { surface: 8, moisture: (day: number) => (day > 2 ? Number.NaN : 9) };
+    const slab = { thickness: 6, diffusion: 3, front: broken, back: { surface: 8, moisture: () => 9 } };
+    expect(moistureCourse(slab, 8, 5)).toEqual({
+      refused: expect.stringMatching(/not a number on some day/),
+    });
+    expect(moistureCourse(even(6, 3, 8), 8, 5, 0, { cells: 0 })).toEqual({
+      refused: expect.stringMatching(/cells is 0/),
+    });
   });
 
   test.each([

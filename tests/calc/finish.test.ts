@@ -21,8 +21,13 @@ const coated = (resistance: number) => ({
   ...TEST_BLOCK,
   surface: surfaceUnderFinish.compute({ S_air: TEST_BLOCK.surface, r: resistance }),
 });
+const gained = (...given: Parameters<typeof fractionDone>) => {
+  const fraction = fractionDone(...given);
+  if (typeof fraction !== 'number') throw new Error(fraction.refused);
+  return fraction;
+};
 const effectiveness = (resistance: number, day: number) =>
-  100 * (1 - fractionDone(coated(resistance), day) / fractionDone(TEST_BLOCK, day));
+  100 * (1 - gained(coated(resistance), day) / gained(TEST_BLOCK, day));
 const worstMiss = (resistance: number, figures: readonly (number | undefined)[]) =>
   Math.max(
     ...days.map((day, i) => Math.abs(effectiveness(resistance, day) - (figures[i] ?? Number.NaN)) || 0),
