@@ -15,6 +15,7 @@ import * as panelPlay from './panel-play.ts';
 import * as proportion from './proportion.ts';
 import type { Relation } from './relation.ts';
 import * as sizes from './sizes.ts';
+import * as squareness from './squareness.ts';
 import * as walls from './walls.ts';
 
 const subjects = [
@@ -33,6 +34,7 @@ const subjects = [
   panelPlay,
   proportion,
   sizes,
+  squareness,
   walls,
 ];
 
