@@ -13,24 +13,35 @@ const stepOf = (field: NumberField, system: UnitSystem) =>
 export function Control({ name, store }: { name: NumberName | ChoiceName; store: Store }) {
   const field = fields[name];
   return field.type === 'number' ? (
-    <NumberControl name={name as NumberName} field={field} store={store} />
+    <NumberControl
+      field={field}
+      value={store.values.value[name as NumberName]}
+      system={store.units.value}
+      set={(value) => store.set({ [name]: value })}
+    />
   ) : (
     <ChoiceControl name={name as ChoiceName} store={store} />
   );
 }
 
-function NumberControl({ name, field, store }: { name: NumberName; field: NumberField; store: Store }) {
+interface NumberControlProps {
+  field: NumberField;
+  value: number;
+  system: UnitSystem;
+  set: (value: number) => void;
+}
+
+/** A slider and a number field for one number, of the box or of a figure's own. */
+export function NumberControl({ field, value, system, set: change }: NumberControlProps) {
   const id = useId();
   /** Text that could not be used: it stays in the field with a message; the last good value stays in force. */
   const refused = useSignal<{ text: string; message: string } | undefined>(undefined);
-  const system = store.units.value;
-  const value = store.values.value[name];
   const step = stepOf(field, system);
   const show = (number: number, spoken = false) =>
     format(number, field.kind, { system, digits: field.digits, denominator: field.denominator, spoken });
   const set = (number: number) => {
     refused.value = undefined;
-    store.set({ [name]: number } as Partial<Box>);
+    change(number);
   };
   const read = (text: string) => {
     const parsed = parse(text, field.kind, system);
