@@ -16,6 +16,7 @@ import * as proportion from './proportion.ts';
 import type { Relation } from './relation.ts';
 import * as sizes from './sizes.ts';
 import * as squareness from './squareness.ts';
+import * as stock from './stock.ts';
 import * as walls from './walls.ts';
 
 const subjects = [
@@ -35,6 +36,7 @@ const subjects = [
   proportion,
   sizes,
   squareness,
+  stock,
   walls,
 ];
 
