@@ -1,5 +1,6 @@
 /** Every relation of the calculation module, by subject. Tests, equations and rule files find relations here. */
 import * as air from './air.ts';
+import * as bottom from './bottom.ts';
 import * as cup from './cup.ts';
 import * as diffusionSeries from './diffusion-series.ts';
 import * as dividers from './dividers.ts';
@@ -14,13 +15,16 @@ import * as panel from './panel.ts';
 import * as panelPlay from './panel-play.ts';
 import * as proportion from './proportion.ts';
 import type { Relation } from './relation.ts';
+import * as sidePush from './side-push.ts';
 import * as sizes from './sizes.ts';
 import * as squareness from './squareness.ts';
 import * as stock from './stock.ts';
 import * as walls from './walls.ts';
+import * as woodMass from './wood-mass.ts';
 
 const subjects = [
   air,
+  bottom,
   cup,
   diffusionSeries,
   dividers,
@@ -34,10 +38,12 @@ const subjects = [
   panel,
   panelPlay,
   proportion,
+  sidePush,
   sizes,
   squareness,
   stock,
   walls,
+  woodMass,
 ];
 
 const isRelation = (value: unknown): value is Relation =>

@@ -1,4 +1,69 @@
 /** Checks that the lesson on wall thickness and size teaches. */
+import type { Values } from '../values.ts';
 import type { Check } from '../verdict.ts';
 
-export const wallsChecks: readonly Check[] = [];
+const inch = 25.4;
+/** A plywood bottom beyond this span is taken thicker, mm (8 in). */
+const longPlywoodSpan = 8 * inch;
+const span = (v: Values) => Math.min(v.insideLength, v.insideWidth);
+
+export const wallsChecks: readonly Check[] = [
+  {
+    rule: 'wall-thickness',
+    label: 'wall thickness',
+    kind: 'length',
+    measure: (v) => v.wall,
+    usual: (v) => [v.thinnestUsualWall, v.thickestUsualWall],
+    says: {
+      low: 'Thin for this size: a side gives under the thumb, and grooves and joints leave little wood.',
+      high: 'Thick for this size: the box looks heavy and loses inside room.',
+      inside: 'Stiff enough for the hand, and still light for a box of this size.',
+    },
+  },
+  {
+    rule: 'walls-cost-inside-volume',
+    label: 'room the walls leave around the contents',
+    kind: 'length',
+    measure: (v) =>
+      Math.min(
+        v.insideLength - v.contentsLength,
+        v.insideWidth - v.contentsWidth,
+        v.insideHeight - v.contentsHeight,
+      ),
+    usual: () => [0, Number.POSITIVE_INFINITY],
+    works: () => [0, Number.POSITIVE_INFINITY],
+    says: {
+      low: 'The contents do not go in: take two walls off the outside before you promise the inside.',
+      high: '',
+      inside: 'The contents go in.',
+    },
+  },
+  {
+    rule: 'bottom-thickness',
+    label: 'thickness of the solid bottom',
+    kind: 'length',
+    applies: (v) => v.bottom === 'solid',
+    measure: (v) => v.bottomThickness,
+    // 1/4 to 5/16 in; the metric reader's 8 mm is the same board.
+    usual: () => [inch / 4, 8],
+    says: {
+      low: 'Under 1/4 in a solid bottom drums when tapped and gives under a finger.',
+      high: 'Thicker than usual: sound, but it costs height and weight.',
+      inside: 'Taps dull and short, and leaves wood for a thinned edge.',
+    },
+  },
+  {
+    rule: 'bottom-thickness',
+    label: 'thickness of the plywood bottom',
+    kind: 'length',
+    applies: (v) => v.bottom === 'plywood',
+    measure: (v) => v.bottomThickness,
+    // 3 to 4 mm (1/8 in) for a short span, 6 mm (1/4 in) beyond; a glued bottom may be 6 mm on any box.
+    usual: (v) => (span(v) > longPlywoodSpan ? [6, 6.5] : [3, 6.5]),
+    says: {
+      low: 'Thin for this span: it drums and gives.',
+      high: 'Thicker than usual: sound, but it costs height.',
+      inside: 'Thick enough for this span.',
+    },
+  },
+];
