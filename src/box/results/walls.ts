@@ -1,15 +1,15 @@
 /** Results of the lesson on wall thickness and size. */
-import * as bottom from '../../calc/bottom.ts';
 import * as push from '../../calc/side-push.ts';
 import * as walls from '../../calc/walls.ts';
 import * as mass from '../../calc/wood-mass.ts';
 import type { Box } from '../box.ts';
 import type { ResultTable } from '../result.ts';
 import { woodById } from '../woods.ts';
+import { type BottomResults, bottomResults } from './bottom.ts';
 import type { SizeResults } from './sizes.ts';
 import type { WoodFigures } from './wood.ts';
 
-export interface WallsResults {
+export interface WallsResults extends BottomResults {
   /** One wall, % of the outside length and width. */
   readonly wallShareOfLength: number;
   readonly wallShareOfWidth: number;
@@ -25,21 +25,10 @@ export interface WallsResults {
   readonly sidePushFree: number;
   readonly sidePushHeld: number;
   readonly sidePushStress: number;
-  /** mm under 1 kg. */
-  readonly bottomSag: number;
-  /** Against a 3 mm bottom: % of its motion, and times its pitch. */
-  readonly tapMotion: number;
-  readonly tapPitch: number;
 }
 
 type Values = Box & WoodFigures & SizeResults & WallsResults;
 
-/** A thin bottom to compare with, mm (about 1/8 in). */
-export const thinBottom = 3;
-/** Weight of 1 kg, N. */
-const kilogram = 9.80665;
-/** Stiffness of plywood, MPa: from memory; sheets differ by half and more. */
-const plywoodStiffness = 8000;
 /** Moisture content at which the tables give their figures, %. */
 const tableMoisture = 12;
 const water = 1000;
@@ -54,7 +43,6 @@ const pushed = (v: Values) => ({
   H: v.outsideHeight,
   t: v.wall,
 });
-const againstThin = (v: Values) => ({ h: v.bottomThickness, h_0: thinBottom });
 /** Imported woods are printed with a specific gravity on the green volume. */
 const onGreenVolume = (v: Values) => woodById(v.species)?.group === 'imported';
 
@@ -151,35 +139,5 @@ export const wallsResults: ResultTable<keyof WallsResults, Values> = {
     given: pushed,
     rule,
   },
-  bottomSag: {
-    label: 'sag of the bottom under 1 kg (2.2 lb), at most',
-    kind: 'length',
-    digits: 2,
-    round: 'up',
-    relation: bottom.bottomSagBound,
-    given: (v) => ({
-      F: kilogram,
-      a: v.insideLength,
-      b: v.insideWidth,
-      E: v.bottom === 'plywood' ? plywoodStiffness : alongGrain(v),
-      h: v.bottomThickness,
-    }),
-    rule: 'bottom-thickness',
-  },
-  tapMotion: {
-    label: 'motion of a tap, against a 3 mm (1/8 in) bottom',
-    kind: 'percent',
-    digits: 0,
-    relation: bottom.tapMotion,
-    given: againstThin,
-    rule: 'thicker-bottom-sounds-quieter',
-  },
-  tapPitch: {
-    label: 'pitch, times that of a 3 mm (1/8 in) bottom',
-    kind: 'ratio',
-    digits: 1,
-    relation: bottom.tapPitch,
-    given: againstThin,
-    rule: 'thicker-bottom-sounds-quieter',
-  },
+  ...bottomResults,
 };

@@ -1,0 +1,63 @@
+/** How the bottom panel sags and sounds. */
+import * as bottom from '../../calc/bottom.ts';
+import { stiffnessAlongGrain } from '../../calc/side-push.ts';
+import type { Box } from '../box.ts';
+import type { ResultTable } from '../result.ts';
+import type { SizeResults } from './sizes.ts';
+import type { WoodFigures } from './wood.ts';
+
+export interface BottomResults {
+  /** mm under 1 kg. */
+  readonly bottomSag: number;
+  /** Against a 3 mm bottom: % of its motion, and times its pitch. */
+  readonly tapMotion: number;
+  readonly tapPitch: number;
+}
+
+type Values = Box & WoodFigures & SizeResults & BottomResults;
+
+/** A thin bottom to compare with, mm (about 1/8 in). */
+export const thinBottom = 3;
+/** Weight of 1 kg, N. */
+const kilogram = 9.80665;
+/** Stiffness of plywood, MPa: from memory; sheets differ by half and more. */
+const plywoodStiffness = 8000;
+
+const againstThin = (v: Values) => ({ h: v.bottomThickness, h_0: thinBottom });
+
+export const bottomResults: ResultTable<keyof BottomResults, Values> = {
+  bottomSag: {
+    label: 'sag of the bottom under 1 kg (2.2 lb), at most',
+    kind: 'length',
+    digits: 2,
+    round: 'up',
+    relation: bottom.bottomSagBound,
+    given: (v) => ({
+      F: kilogram,
+      a: v.insideLength,
+      b: v.insideWidth,
+      E:
+        v.bottom === 'plywood'
+          ? plywoodStiffness
+          : stiffnessAlongGrain.compute({ E_b: v.modulusOfElasticity }),
+      h: v.bottomThickness,
+    }),
+    rule: 'bottom-thickness',
+  },
+  tapMotion: {
+    label: 'motion of a tap, against a 3 mm (1/8 in) bottom',
+    kind: 'percent',
+    digits: 0,
+    relation: bottom.tapMotion,
+    given: againstThin,
+    rule: 'thicker-bottom-sounds-quieter',
+  },
+  tapPitch: {
+    label: 'pitch, times that of a 3 mm (1/8 in) bottom',
+    kind: 'ratio',
+    digits: 1,
+    relation: bottom.tapPitch,
+    given: againstThin,
+    rule: 'thicker-bottom-sounds-quieter',
+  },
+};
