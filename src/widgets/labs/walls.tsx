@@ -1,7 +1,79 @@
 /** Labs of the lesson on wall thickness and size. */
+import type { Values } from '../../box/values.ts';
+import { heaviness } from '../../figures/heaviness.ts';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { SameWall } from '../../figures/SameWall.tsx';
+import { SidePush } from '../../figures/SidePush.tsx';
+import { TapRing } from '../../figures/TapRing.tsx';
+import { WallSection } from '../../figures/WallSection.tsx';
 import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
 
-export const labs: Record<string, LabSpec> = {};
+const looks = { thin: 'thin', usual: 'as usual', heavy: 'heavy' } as const;
+const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
+
+export const labs: Record<string, LabSpec> = {
+  'heavy-or-thin': {
+    title: 'Walls that thicken',
+    figure: WallSection,
+    controls: ['wall'],
+    more: ['sizeFrom', 'wantedLength', 'wantedWidth', 'wantedHeight', 'species'],
+    results: ['wallShareOfLength', 'wallShareOfWidth', 'shareNotInside', 'emptyMass'],
+    says: (v) => (
+      <>
+        With <Quantity value={v.wall} kind="length" denominator={32} /> walls this box looks{' '}
+        {looks[heaviness(v.wall, longest(v))]}, and{' '}
+        <Quantity value={v.shareNotInside} kind="percent" digits={0} /> of its outside is no use to the
+        contents.
+      </>
+    ),
+  },
+  'same-wall': {
+    title: 'Three sizes, one wall',
+    figure: SameWall,
+    controls: ['wall'],
+    more: ['sizeFrom', 'wantedLength', 'wantedWidth'],
+    results: ['thinnestUsualWall', 'thickestUsualWall'],
+    says: (v) => (
+      <>
+        The same <Quantity value={v.wall} kind="length" denominator={32} /> wall looks{' '}
+        {looks[heaviness(v.wall, longest(v) / 2)]} at half the size, {looks[heaviness(v.wall, longest(v))]}{' '}
+        here and {looks[heaviness(v.wall, longest(v) * 2)]} at double.
+      </>
+    ),
+  },
+  'side-push': {
+    title: 'A thumb on the side',
+    figure: SidePush,
+    controls: ['wall'],
+    more: ['push', 'sizeFrom', 'wantedLength', 'wantedHeight', 'species'],
+    results: ['sidePushFree', 'sidePushHeld', 'sidePushStress'],
+    says: (v) =>
+      Number.isNaN(v.sidePushFree) ? (
+        'The tables give no stiffness for this wood.'
+      ) : (
+        <>
+          A push of <Quantity value={v.push} kind="force" /> bends this side by{' '}
+          <Quantity value={v.sidePushHeld} kind="length" digits={2} /> to{' '}
+          <Quantity value={v.sidePushFree} kind="length" digits={2} />; a sheet of paper is about{' '}
+          <Quantity value={0.1} kind="length" />.
+        </>
+      ),
+  },
+  'tap-the-bottom': {
+    title: 'A tap on the bottom',
+    figure: TapRing,
+    controls: ['bottomThickness'],
+    more: ['bottom', 'sizeFrom', 'wantedLength', 'wantedWidth'],
+    results: ['tapMotion', 'tapPitch', 'bottomSag'],
+    says: (v) => (
+      <>
+        Against a thin bottom this one moves <Quantity value={v.tapMotion} kind="percent" digits={0} /> as
+        far, sounds <Quantity value={v.tapPitch} kind="ratio" digits={1} /> times as high, and rings{' '}
+        <Quantity value={100 / v.tapPitch} kind="percent" digits={0} /> as long.
+      </>
+    ),
+  },
+};
 
 export default function Walls({ name, ...props }: Omit<LabProps, 'spec'> & { name: string }) {
   return <Lab spec={labs[name]!} {...props} />;
