@@ -19,7 +19,7 @@ export function SameWall({ values: v }: { values: Values }) {
   let right = 0;
   return (
     <Drawing
-      view={[-total * 0.01, -text * 0.3, total * 1.02, floor + text * 5]}
+      view={[-total * 0.01, -text * 0.3, total * 1.02, floor + text * 6.6]}
       title="Three sizes with the same wall"
       description={sizes.map((_, i) => `${names[i]} size: ${words[i]}`).join(', ')}
     >
@@ -44,6 +44,9 @@ export function SameWall({ values: v }: { values: Values }) {
           </g>
         );
       })}
+      <Label x={total / 2} y={floor + text * 5.4}>
+        wall as a share of the length
+      </Label>
     </Drawing>
   );
 }

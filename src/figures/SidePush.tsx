@@ -5,8 +5,8 @@ import { Label, NumberLabel } from './parts/Label.tsx';
 import { bothUnits } from './parts/Quantity.tsx';
 
 /** Most the drawn deflection may take of the length; beyond it the next smaller magnification is used. */
-const most = 0.3;
-const magnifications = [1000, 100, 10, 1] as const;
+const most = 0.36;
+const magnifications = [100, 10, 1] as const;
 
 /** Half of a bending line as a cubic Bézier curve, which these cubics are exactly: heights of its four points. */
 const free = [0, 0.5, 1, 1] as const;
@@ -22,7 +22,7 @@ export function SidePush({ values: v }: { values: Values }) {
   const { outsideLength: length, insideLength: span, wall } = v;
   const text = textSize(length * 1.12);
   const known = Number.isFinite(v.sidePushFree) && span > 0;
-  const times = magnifications.find((one) => one <= 100 && v.sidePushFree * one <= most * span) ?? 1;
+  const times = magnifications.find((one) => v.sidePushFree * one <= most * span) ?? 1;
   const room = most * length + text;
   const sag = { free: v.sidePushFree * times, held: v.sidePushHeld * times };
   const arrow = text * 2.6;
@@ -67,7 +67,7 @@ export function SidePush({ values: v }: { values: Values }) {
             value={v.sidePushHeld}
           />
           <Label x={0} y={legend + text * 3} anchor="start">
-            the bend is drawn {times} times larger
+            a real side: between. Bend drawn {times} times larger
           </Label>
         </>
       ) : (

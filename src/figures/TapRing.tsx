@@ -13,17 +13,16 @@ const loss = 0.02;
 const swings = 8;
 const width = 350;
 const text = textSize(width);
-/** Half the height of the plot, and the first swing of the thin bottom in it. */
-const plot = 66;
-const first = 28;
+/** Half the height of the plot. */
+const plot = 32;
 
-/** A fading swing as half waves, each a parabola. `pitch` and `motion` against the thin bottom. */
-function fadingSwing(y: number, pitch: number, motion: number): string {
+/** A fading swing as half waves, each a parabola: `first` is its first height, `pitch` against the thin bottom. */
+function fadingSwing(y: number, pitch: number, first: number): string {
   const halves = Math.floor(2 * swings * pitch);
   const step = width / (2 * swings * pitch);
   let path = `M0 ${y}`;
   for (let half = 0; half < halves; half++) {
-    const height = first * motion * Math.exp((-Math.PI * loss * (half + 0.5)) / 2);
+    const height = first * Math.exp((-Math.PI * loss * (half + 0.5)) / 2);
     // The middle point of a parabola lies twice as high as its top.
     path += `q${(step / 2).toFixed(2)} ${((half % 2 ? 2 : -2) * height).toFixed(2)} ${step.toFixed(2)} 0`;
   }
@@ -34,7 +33,9 @@ export function TapRing({ values: v }: { values: Values }) {
   const scale = width / Math.max(v.insideLength, 1);
   const strips = [thinBottom, v.bottomThickness].map((h) => Math.min(h * scale, 60)) as [number, number];
   const second = strips[0] + text * 2.6;
-  const middle = second + strips[1] + text * 2.8 + plot;
+  const motion = v.tapMotion / 100;
+  const first = (plot * 0.9) / Math.max(1, motion);
+  const middle = second + strips[1] + text * 1.8 + plot;
   return (
     <Drawing
       view={[-4, -text * 1.8, width + 8, middle + plot + text * 3.6]}
@@ -46,8 +47,8 @@ export function TapRing({ values: v }: { values: Values }) {
       <Named kind="curve" y={second - text * 0.8} value={v.bottomThickness} after=" bottom, yours" />
       <rect class="wood" x="0" y={second} width={width} height={strips[1]} />
       <line class="axis" x1="0" y1={middle} x2={width} y2={middle} />
-      <path class="hidden-line" d={fadingSwing(middle, 1, 1)} />
-      <path class="curve" d={fadingSwing(middle, v.tapPitch, v.tapMotion / 100)} />
+      <path class="hidden-line" d={fadingSwing(middle, 1, first)} />
+      <path class="curve" d={fadingSwing(middle, v.tapPitch, first * motion)} />
       <Label x={0} y={middle + plot + text * 0.6} anchor="start">
         after the same tap; time runs to the right
       </Label>

@@ -28,7 +28,8 @@ function toTex(of: AnyRelation, implicit: 'show' | 'hide', symbol: (name: string
     parenthesis: 'auto',
     implicit,
     handler: (node: MathNode) =>
-      isSymbolNode(node) && node.name in of.inputs ? symbol(node.name) : undefined,
+      // The blank ends a command before it: "\\cdot H".
+      isSymbolNode(node) && node.name in of.inputs ? ` ${symbol(node.name)}` : undefined,
   });
 }
 

@@ -8,7 +8,6 @@ import { TapRing } from '../../figures/TapRing.tsx';
 import { WallSection } from '../../figures/WallSection.tsx';
 import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
 
-const looks = { thin: 'thin', usual: 'as usual', heavy: 'heavy' } as const;
 const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
 
 export const labs: Record<string, LabSpec> = {
@@ -20,8 +19,8 @@ export const labs: Record<string, LabSpec> = {
     results: ['wallShareOfLength', 'wallShareOfWidth', 'shareNotInside', 'emptyMass'],
     says: (v) => (
       <>
-        With <Quantity value={v.wall} kind="length" denominator={32} /> walls this box looks{' '}
-        {looks[heaviness(v.wall, longest(v))]}, and{' '}
+        With <Quantity value={v.wall} kind="length" denominator={32} /> walls count as{' '}
+        {heaviness(v.wall, longest(v))} for this size, and{' '}
         <Quantity value={v.shareNotInside} kind="percent" digits={0} /> of its outside is no use to the
         contents.
       </>
@@ -35,9 +34,9 @@ export const labs: Record<string, LabSpec> = {
     results: ['thinnestUsualWall', 'thickestUsualWall'],
     says: (v) => (
       <>
-        The same <Quantity value={v.wall} kind="length" denominator={32} /> wall looks{' '}
-        {looks[heaviness(v.wall, longest(v) / 2)]} at half the size, {looks[heaviness(v.wall, longest(v))]}{' '}
-        here and {looks[heaviness(v.wall, longest(v) * 2)]} at double.
+        The same <Quantity value={v.wall} kind="length" denominator={32} /> wall is{' '}
+        {heaviness(v.wall, longest(v) / 2)} at half the size, {heaviness(v.wall, longest(v))} here and{' '}
+        {heaviness(v.wall, longest(v) * 2)} at double.
       </>
     ),
   },
