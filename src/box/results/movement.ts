@@ -131,7 +131,7 @@ const length = (
 ): Row => ({
   label,
   kind: 'length',
-  digits: round === 'nearest' ? 2 : 1,
+  digits: round === 'down' ? 1 : 2,
   denominator: 64,
   round,
   relation,

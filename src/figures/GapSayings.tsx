@@ -1,0 +1,62 @@
+/** Four sayings about gaps, as the rise in moisture that each allows for the box's bottom, beside the rise of the reader's air. */
+import type { Values } from '../box/values.ts';
+import { riseForAllowance } from '../calc/panel-play.ts';
+import { format } from '../units/index.ts';
+import { Drawing } from './parts/Drawing.tsx';
+import { Label, NumberLabel } from './parts/Label.tsx';
+
+const inch = 25.4;
+/** What each takes off a panel of that width in all, mm. */
+const sayings: readonly (readonly [string, (width: number) => number])[] = [
+  ['1/16 in off the width', () => inch / 16],
+  ['1/8 in per foot', (width) => width / 96],
+  ['1/16 in at each side', () => inch / 8],
+  ['1/4 in per foot', (width) => width / 48],
+];
+const [left, right, most] = [4, 346, 12] as const;
+const x = (points: number) => left + ((right - left) * Math.min(points, most)) / most;
+
+export function GapSayings({ values: v }: { values: Values }) {
+  const rise = v.moistureDamp - v.moistureToday;
+  const allowed = sayings.map(([, off]) =>
+    riseForAllowance.compute({ T: off(v.bottomWidth), W: v.bottomWidth, C: v.movementUp }),
+  );
+  const points = (value: number) => format(value, 'points', { system: 'mm', digits: 1 });
+  return (
+    <Drawing
+      view={[0, 0, 350, 4 * 44 + 48]}
+      title="The rise in moisture that each saying allows"
+      description={`${sayings.map(([words], i) => `${words}: ${points(allowed[i]!)}`).join('; ')}. From today to the dampest day: ${points(rise)}.`}
+    >
+      {sayings.map(([words], i) => {
+        const y = i * 44 + 4;
+        const enough = allowed[i]! >= rise;
+        return (
+          <g key={words}>
+            <Label x={left} y={y + 8} anchor="start">
+              {`${words}: ${points(allowed[i]!)}, ${enough ? 'enough' : 'jams'}`}
+            </Label>
+            <rect
+              class={enough ? 'wood' : 'wood jammed'}
+              x={left}
+              y={y + 18}
+              width={Math.max(0, x(allowed[i]!) - left) || 0}
+              height={14}
+            />
+          </g>
+        );
+      })}
+      <path class="force" d={sayings.map((_, i) => `M${x(rise)} ${i * 44 + 18}v22`).join('')} />
+      <NumberLabel
+        x={Math.min(Math.max(x(rise), 75), 275)}
+        y={4 * 44 + 20}
+        value={rise}
+        kind="points"
+        before="your air’s rise: "
+      />
+      <Label x={right} y={4 * 44 + 39} anchor="end">
+        {`bars end at ${most} points`}
+      </Label>
+    </Drawing>
+  );
+}
