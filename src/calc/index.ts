@@ -5,6 +5,7 @@ import * as cup from './cup.ts';
 import * as diffusionSeries from './diffusion-series.ts';
 import * as dividers from './dividers.ts';
 import * as finish from './finish.ts';
+import * as grooveCorner from './groove-corner.ts';
 import * as grooves from './grooves.ts';
 import * as insideRatio from './inside-ratio.ts';
 import * as joints from './joints.ts';
@@ -29,6 +30,7 @@ const subjects = [
   diffusionSeries,
   dividers,
   finish,
+  grooveCorner,
   grooves,
   insideRatio,
   joints,

@@ -1,4 +1,84 @@
 /** Checks that the lesson on groove margins teaches. */
+import { grooveShare } from '../../calc/grooves.ts';
+import type { Values } from '../values.ts';
 import type { Check } from '../verdict.ts';
 
-export const groovesChecks: readonly Check[] = [];
+const inch = 25.4;
+const open = Number.POSITIVE_INFINITY;
+
+/** Whether the strength of this wood across the grain is known: without it there is no push to judge. */
+const strengthKnown = (v: Values) => Number.isFinite(v.lidLipLoad);
+
+/** The push a lip takes against the push the reader expects. */
+const push = (rule: string, label: string, measure: (v: Values) => number): Check => ({
+  rule,
+  label,
+  kind: 'force',
+  applies: strengthKnown,
+  measure,
+  usual: (v) => [v.push, open],
+  says: {
+    low: 'Your push, at one place, could split this lip off: leave more wood, or a shallower groove.',
+    high: 'It takes your push.',
+    inside: 'It takes your push in sound wood; a real lip may have half or a third of that.',
+  },
+});
+
+/** Depth of one groove as a share of the wall. */
+const depth = (label: string, groove: 'grooveDepth' | 'lidGrooveDepth'): Check => ({
+  rule: 'groove-depth',
+  label,
+  kind: 'percent',
+  measure: (v) => grooveShare.compute({ g: v[groove], t: v.wall }),
+  usual: () => [30, 50],
+  works: () => [0, 50],
+  says: {
+    low: 'Shallow: a strong wall, but see that a solid panel cannot shrink out of it.',
+    high: 'Over half: less than a quarter of the strength is left, and the wall may split along the groove.',
+    inside: 'Between a third and a half of the wall: the panel holds and the web is left.',
+  },
+});
+
+export const groovesChecks: readonly Check[] = [
+  {
+    rule: 'lip-beside-lid-groove',
+    label: 'wood above the lid’s groove',
+    kind: 'length',
+    measure: (v) => v.lidLip,
+    usual: () => [inch / 8, inch / 4],
+    says: {
+      low: 'Thinner than makers accept: a knock or a thumb splits it off along the grain.',
+      high: 'More than it needs: strong, but it looks heavy and hides the lid.',
+      inside: 'Thick enough for handling; half as much would have a quarter of the strength.',
+    },
+  },
+  push('lip-beside-lid-groove', 'push the lid’s lip takes', (v) => v.lidLipPush),
+  {
+    rule: 'lip-below-bottom-groove',
+    label: 'wood below the bottom’s groove',
+    kind: 'length',
+    measure: (v) => v.bottomLip,
+    usual: (v) => [Math.max((inch * 3) / 16, v.grooveDepth), inch / 2],
+    says: {
+      low: 'Thin: this strip carries the bottom and can only fail one way, along the grain.',
+      high: 'More than it needs: it costs inside height.',
+      inside: 'At least as thick as the groove is deep, and enough for a dropped box.',
+    },
+  },
+  push('lip-below-bottom-groove', 'push the bottom’s lip takes', (v) => v.bottomLipPush),
+  depth('depth of the bottom’s groove, share of the wall', 'grooveDepth'),
+  depth('depth of the lid’s groove, share of the wall', 'lidGrooveDepth'),
+  {
+    rule: 'groove-inside-one-finger',
+    label: 'finger left above the bottom’s groove',
+    kind: 'length',
+    applies: (v) => v.joint === 'finger',
+    measure: (v) => v.fingerAboveGroove,
+    usual: () => [0, open],
+    says: {
+      low: 'The groove runs into the next finger: it shows on both pairs of walls, so all four need a stop.',
+      high: 'The groove lies inside one finger.',
+      inside: 'The groove lies inside one finger: stop it in that pair of walls and no hole shows.',
+    },
+  },
+];
