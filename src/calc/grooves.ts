@@ -1,19 +1,18 @@
 /**
- * Groove margins: the lip between a groove and the edge of its wall, and the web left behind the groove.
+ * Lips beside grooves: what the wood between a groove and the edge of its wall holds, and what is put on it.
  *
- *            t              q  = σ m² / (6 d)        line load that breaks the lip, bending across the grain
- *        ┌────────┐ ─┐      τ / σ = m / (4 d)        shear beside bending, at the root
- *        │   lip  │  m      F  = q (a + 2 d)         push on a width a, spread to both sides at 45°
- *        │    ┌───┘ ─┘      q  = W / (2 (l + b))     weight of the contents on all four lips
- *        │web │ ← groove    q' = q (1 + h / s)       the same, stopped on the way s after a fall h
- *        │    └───┐         (w/t)²  (w/t)³           strength and stiffness left behind the groove, w = t - g
- *             |-g-|
+ *            t
+ *        ┌────────┐ ─┐      q  = σ m² / (6 d)        load on each mm that splits the lip off, bending across the grain
+ *        │   lip  │  m      τ / σ = m / (4 d)        shear beside bending, at the root
+ *        │    ┌───┘ ─┘      F  = q (a + 2 d)         push on a width a, spread to both sides at 45°
+ *        │web │ ← groove    q  = W / (2 (l + b))     weight of the contents, on all four lips
+ *        │    └───┐         q  = W / (2 (l + b)) · (1 + h / s)   the same, stopped on the way s after a fall h
+ *             |-d-|
  *
- * Longer than most files here: one subject, one table of relations.
- *
- * Symbols: m lip, d lever arm from the groove's root to the load, g groove depth, t wall, a width of a thumb, l and b
- * inside length and width, h fall, s stopping way (mm); σ strength pulled across the grain (MPa); F, W forces (N).
- * Held fixed: the grain runs along the wall, so everything here bends the wood across its grain, its weak way.
+ * Symbols: m lip, d lever arm from the groove's root to the load (at worst the groove's depth), t wall, a width of a
+ * thumb, l and b inside length and width, h fall, s stopping way (mm); σ strength pulled across the grain (MPa);
+ * F, W forces (N); q load on each mm of lip (N/mm).
+ * Held fixed: the grain runs along the wall, so the lip bends across its grain, its weak way.
  *
  * Beam theory holds while the arm is at least half the lip's thickness, d >= m / 2. A stubbier lip is counted as
  * if it were only 2 d thick: more wood cannot make it weaker, and beam theory would promise too much.
@@ -34,8 +33,6 @@ const strength = {
 const lip = { name: 'thickness of the lip', unit: 'mm', range: [0.5, 25] } as const;
 const arm = { name: 'lever arm: depth of the groove', unit: 'mm', range: [0.5, 15] } as const;
 const lineLoad = { name: 'load on each mm of lip', unit: 'N/mm', range: [0, 1000] } as const;
-const depth = { name: 'depth of the groove', unit: 'mm', range: [0, 15] } as const;
-const wall = { name: 'wall thickness', unit: 'mm', range: [3, 50] } as const;
 const inside = { unit: 'mm', range: [10, 2000] } as const;
 const perimeterLoad = {
   W: { name: 'weight of the contents', unit: 'N', range: [0, 500] },
@@ -145,56 +142,4 @@ export const criticalFlaw = relation({
   fit: true,
   source:
     'Fracture mechanics of an edge crack; toughness of wood about 0.2 to 0.5 MPa√m (Wood Handbook, from memory).',
-});
-
-/** Share of the wall that a groove takes. */
-export const grooveShare = relation({
-  id: 'groove-share',
-  title: 'Depth of the groove as a share of the wall',
-  result: { symbol: 's', name: 'share of the wall', unit: '%' },
-  inputs: { g: depth, t: wall },
-  expression: '100 g / t',
-  compute: ({ g, t }) => (100 * g) / t,
-  evidence: 'geometry',
-  source: 'One length over another.',
-});
-
-/** Wood left behind the groove. Negative where the groove is deeper than the wall. */
-export const web = relation({
-  id: 'web',
-  title: 'Wood left behind the groove',
-  result: { symbol: 'w', name: 'web', unit: 'mm' },
-  inputs: { t: wall, g: depth },
-  expression: 't - g',
-  compute: ({ t, g }) => t - g,
-  evidence: 'geometry',
-  source: 'The wall less the groove.',
-});
-
-const webParts = { w: { name: 'web', unit: 'mm', range: [0, 50] }, t: wall } as const;
-
-/** Bending strength across the grain left in the web, as a share of the plain wall's. */
-export const webStrength = relation({
-  id: 'web-strength',
-  title: 'Strength left behind the groove',
-  result: { symbol: 'S', name: 'strength left', unit: '%' },
-  inputs: webParts,
-  expression: '100 (w / t)^2',
-  compute: ({ w, t }) => 100 * (w / t) ** 2,
-  evidence: 'derived',
-  source: 'Beam theory: bending strength goes with the square of the thickness.',
-  limits: 'The sharp corner of the groove, which weakens it further, is not in it.',
-});
-
-/** Bending stiffness across the grain left in the web, as a share of the plain wall's. */
-export const webStiffness = relation({
-  id: 'web-stiffness',
-  title: 'Stiffness left behind the groove',
-  result: { symbol: 'B', name: 'stiffness left', unit: '%' },
-  inputs: webParts,
-  expression: '100 (w / t)^3',
-  compute: ({ w, t }) => 100 * (w / t) ** 3,
-  evidence: 'derived',
-  source: 'Beam theory: bending stiffness goes with the cube of the thickness.',
-  limits: 'Of the strip at the groove alone; the rest of the wall keeps its own.',
 });

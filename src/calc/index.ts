@@ -6,6 +6,7 @@ import * as diffusionSeries from './diffusion-series.ts';
 import * as dividers from './dividers.ts';
 import * as finish from './finish.ts';
 import * as grooveCorner from './groove-corner.ts';
+import * as grooveWeb from './groove-web.ts';
 import * as grooves from './grooves.ts';
 import * as insideRatio from './inside-ratio.ts';
 import * as joints from './joints.ts';
@@ -31,6 +32,7 @@ const subjects = [
   dividers,
   finish,
   grooveCorner,
+  grooveWeb,
   grooves,
   insideRatio,
   joints,

@@ -8,6 +8,7 @@ import {
   grooveStop,
   grooveWidth,
 } from '../../src/calc/groove-corner.ts';
+import { grooveShare, web, webStiffness, webStrength } from '../../src/calc/groove-web.ts';
 import * as grooves from '../../src/calc/grooves.ts';
 
 const inch = 25.4;
@@ -109,10 +110,10 @@ describe('the web behind a groove', () => {
     'of a wall grooved 1/%i deep keeps %f %% of the strength and %f %% of the stiffness',
     (part, strength, stiffness) => {
       const t = 10;
-      const w = grooves.web.compute({ t, g: t / part });
-      expect(grooves.webStrength.compute({ w, t })).toBeCloseTo(strength, 1);
-      expect(grooves.webStiffness.compute({ w, t })).toBeCloseTo(stiffness, 1);
-      expect(grooves.grooveShare.compute({ g: t / part, t })).toBeCloseTo(100 / part, 9);
+      const w = web.compute({ t, g: t / part });
+      expect(webStrength.compute({ w, t })).toBeCloseTo(strength, 1);
+      expect(webStiffness.compute({ w, t })).toBeCloseTo(stiffness, 1);
+      expect(grooveShare.compute({ g: t / part, t })).toBeCloseTo(100 / part, 9);
     },
   );
 
@@ -123,8 +124,8 @@ describe('the web behind a groove', () => {
         const w = t * share;
         const modulus = (h: number) => h ** 2 / 6;
         const second = (h: number) => h ** 3 / 12;
-        expect(grooves.webStrength.compute({ w, t })).toBeCloseTo((100 * modulus(w)) / modulus(t), 8);
-        expect(grooves.webStiffness.compute({ w, t })).toBeCloseTo((100 * second(w)) / second(t), 8);
+        expect(webStrength.compute({ w, t })).toBeCloseTo((100 * modulus(w)) / modulus(t), 8);
+        expect(webStiffness.compute({ w, t })).toBeCloseTo((100 * second(w)) / second(t), 8);
       }),
     );
   });

@@ -1,20 +1,26 @@
 /** Checks that the lesson on groove margins teaches. */
-import { grooveShare } from '../../calc/grooves.ts';
+import { grooveShare } from '../../calc/groove-web.ts';
 import type { Values } from '../values.ts';
 import type { Check } from '../verdict.ts';
 
 const inch = 25.4;
 const open = Number.POSITIVE_INFINITY;
 
-/** Whether the strength of this wood across the grain is known: without it there is no push to judge. */
-const strengthKnown = (v: Values) => Number.isFinite(v.lidLipLoad);
+const hasLidGroove = (v: Values) => v.kind === 'sliding';
+const hasBottomGroove = (v: Values) => v.bottomSeat === 'groove';
 
 /** The push a lip takes against the push the reader expects. */
-const push = (rule: string, label: string, measure: (v: Values) => number): Check => ({
+const push = (
+  rule: string,
+  label: string,
+  hasGroove: (v: Values) => boolean,
+  measure: (v: Values) => number,
+): Check => ({
   rule,
   label,
   kind: 'force',
-  applies: strengthKnown,
+  // Without the wood's strength across the grain there is no push to judge.
+  applies: (v) => hasGroove(v) && Number.isFinite(v.tensionPerpendicular),
   measure,
   usual: (v) => [v.push, open],
   says: {
@@ -25,10 +31,15 @@ const push = (rule: string, label: string, measure: (v: Values) => number): Chec
 });
 
 /** Depth of one groove as a share of the wall. */
-const depth = (label: string, groove: 'grooveDepth' | 'lidGrooveDepth'): Check => ({
+const depth = (
+  label: string,
+  hasGroove: (v: Values) => boolean,
+  groove: 'grooveDepth' | 'lidGrooveDepth',
+): Check => ({
   rule: 'groove-depth',
   label,
   kind: 'percent',
+  applies: hasGroove,
   measure: (v) => grooveShare.compute({ g: v[groove], t: v.wall }),
   usual: () => [30, 50],
   works: () => [0, 50],
@@ -44,6 +55,7 @@ export const groovesChecks: readonly Check[] = [
     rule: 'lip-beside-lid-groove',
     label: 'wood above the lid’s groove',
     kind: 'length',
+    applies: hasLidGroove,
     measure: (v) => v.lidLip,
     usual: () => [inch / 8, inch / 4],
     says: {
@@ -52,11 +64,12 @@ export const groovesChecks: readonly Check[] = [
       inside: 'Thick enough for handling; half as much would have a quarter of the strength.',
     },
   },
-  push('lip-beside-lid-groove', 'push the lid’s lip takes', (v) => v.lidLipPush),
+  push('lip-beside-lid-groove', 'push the lid’s lip takes', hasLidGroove, (v) => v.lidLipPush),
   {
     rule: 'lip-below-bottom-groove',
     label: 'wood below the bottom’s groove',
     kind: 'length',
+    applies: hasBottomGroove,
     measure: (v) => v.bottomLip,
     usual: (v) => [Math.max((inch * 3) / 16, v.grooveDepth), inch / 2],
     says: {
@@ -65,14 +78,14 @@ export const groovesChecks: readonly Check[] = [
       inside: 'At least as thick as the groove is deep, and enough for a dropped box.',
     },
   },
-  push('lip-below-bottom-groove', 'push the bottom’s lip takes', (v) => v.bottomLipPush),
-  depth('depth of the bottom’s groove, share of the wall', 'grooveDepth'),
-  depth('depth of the lid’s groove, share of the wall', 'lidGrooveDepth'),
+  push('lip-below-bottom-groove', 'push the bottom’s lip takes', hasBottomGroove, (v) => v.bottomLipPush),
+  depth('depth of the bottom’s groove, share of the wall', hasBottomGroove, 'grooveDepth'),
+  depth('depth of the lid’s groove, share of the wall', hasLidGroove, 'lidGrooveDepth'),
   {
     rule: 'groove-inside-one-finger',
     label: 'finger left above the bottom’s groove',
     kind: 'length',
-    applies: (v) => v.joint === 'finger',
+    applies: (v) => v.joint === 'finger' && hasBottomGroove(v),
     measure: (v) => v.fingerAboveGroove,
     usual: () => [0, open],
     says: {

@@ -1,9 +1,9 @@
 /** What the lips, the web and the corner of the current box come to. */
 import * as corner from '../../calc/groove-corner.ts';
+import { web, webStiffness, webStrength } from '../../calc/groove-web.ts';
 import * as grooves from '../../calc/grooves.ts';
 import type { Choice, Result, ResultTable } from '../result.ts';
 import type { Values } from '../values.ts';
-import { woodById } from '../woods.ts';
 
 export interface GroovesResults {
   /** Load on each mm that splits the lip off, N/mm; NaN where the wood's strength across the grain is not known. */
@@ -34,8 +34,9 @@ const fall = { h: 500, s: 5 };
 /** Middle of the usual slip of 0.2 to 0.3 mm. */
 const slip = 0.25;
 
-const acrossGrain = (v: Values) => woodById(v.species)?.tensionPerpendicular?.value ?? Number.NaN;
-const deeper = (v: Values) => Math.max(v.grooveDepth, v.lidGrooveDepth);
+/** Of the grooves this box has; 0 with none. */
+const deeper = (v: Values) =>
+  Math.max(v.bottomSeat === 'groove' ? v.grooveDepth : 0, v.kind === 'sliding' ? v.lidGrooveDepth : 0);
 
 type Lip = 'lidLip' | 'bottomLip';
 type Depth = 'lidGrooveDepth' | 'grooveDepth';
@@ -51,7 +52,7 @@ const lipLoad = (label: string, lip: Lip, depth: Depth, rule: string): Result<Va
   kind: 'lineLoad',
   relation: byShape(lip, depth),
   // The load at the mouth of the groove is the worst case.
-  given: (v) => ({ sigma_t: acrossGrain(v), m: v[lip], d: v[depth] }),
+  given: (v) => ({ sigma_t: v.tensionPerpendicular, m: v[lip], d: v[depth] }),
   round: 'down',
   rule,
 });
@@ -96,7 +97,7 @@ export const groovesResults: ResultTable<keyof GroovesResults, Values> = {
   web: {
     label: 'wood behind the deeper groove',
     kind: 'length',
-    relation: grooves.web,
+    relation: web,
     given: (v) => ({ t: v.wall, g: deeper(v) }),
     rule: 'groove-depth',
   },
@@ -104,7 +105,7 @@ export const groovesResults: ResultTable<keyof GroovesResults, Values> = {
     label: 'strength left behind the groove',
     kind: 'percent',
     digits: 0,
-    relation: grooves.webStrength,
+    relation: webStrength,
     given: (v) => ({ w: v.web, t: v.wall }),
     rule: 'groove-depth',
   },
@@ -112,7 +113,7 @@ export const groovesResults: ResultTable<keyof GroovesResults, Values> = {
     label: 'stiffness left behind the groove',
     kind: 'percent',
     digits: 0,
-    relation: grooves.webStiffness,
+    relation: webStiffness,
     given: (v) => ({ w: v.web, t: v.wall }),
     rule: 'groove-depth',
   },

@@ -1,7 +1,103 @@
 /** Labs of the lesson on groove margins. */
+import type { Values } from '../../box/values.ts';
+import { cornerHoles } from '../../calc/groove-corner.ts';
+import { CornerXray } from '../../figures/CornerXray.tsx';
+import { LipAndWeb } from '../../figures/LipAndWeb.tsx';
+import { LoadsOnLip } from '../../figures/LoadsOnLip.tsx';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { WebLeft } from '../../figures/WebLeft.tsx';
 import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
 
-export const labs: Record<string, LabSpec> = {};
+const Newtons = ({ value }: { value: number }) => (
+  <Quantity value={value} kind="force" digits={0} round="down" />
+);
+
+const unknown = 'The tables have no strength across the grain for this wood.';
+
+/** What a push does to the two lips, in words. */
+function afterPush(v: Values) {
+  if (Number.isNaN(v.tensionPerpendicular)) return unknown;
+  const weak = [v.lidLipPush < v.push && 'the lid', v.bottomLipPush < v.push && 'the bottom'].filter(Boolean);
+  const push = <Quantity value={v.push} kind="force" digits={0} />;
+  if (weak.length === 0)
+    return (
+      <>
+        Both lips take a push of {push}: <Newtons value={v.lidLipPush} /> at the lid,{' '}
+        <Newtons value={v.bottomLipPush} /> at the bottom.
+      </>
+    );
+  return (
+    <>
+      A push of {push} splits off the lip at {weak.join(' and at ')}; it takes{' '}
+      <Newtons value={v.lidLipPush < v.push ? v.lidLipPush : v.bottomLipPush} />.
+    </>
+  );
+}
+
+export const labs: Record<string, LabSpec> = {
+  lips: {
+    title: 'What a lip takes',
+    figure: LipAndWeb,
+    controls: ['lidLip', 'bottomLip', 'push'],
+    more: ['lidGrooveDepth', 'grooveDepth', 'wall', 'species'],
+    results: ['lidLipLoad', 'lidLipPush', 'bottomLipPush'],
+    says: afterPush,
+  },
+  loads: {
+    title: 'What presses on the lip',
+    figure: LoadsOnLip,
+    controls: ['bottomLip', 'push'],
+    more: ['grooveDepth', 'contentsLength', 'contentsWidth', 'species'],
+    results: ['contentsLoad', 'dropLoad', 'bottomLipLoad'],
+    says: (v) =>
+      Number.isNaN(v.bottomLipLoad) ? (
+        unknown
+      ) : (
+        <>
+          This lip takes{' '}
+          <Quantity value={v.bottomLipLoad / v.contentsLoad} kind="count" digits={0} round="down" /> times
+          what 1 kg (2.2 lb) of contents puts on it at rest, and{' '}
+          {v.bottomLipLoad > v.dropLoad ? 'outlasts' : 'splits in'} a drop from table height.
+        </>
+      ),
+  },
+  web: {
+    title: 'What is left behind the groove',
+    figure: WebLeft,
+    controls: ['grooveDepth', 'wall'],
+    more: ['lidGrooveDepth'],
+    results: ['web', 'webStrength', 'webStiffness'],
+    says: (v) =>
+      v.web > 0 ? (
+        <>
+          The deeper groove leaves <Quantity value={v.web} kind="length" /> of wood, with{' '}
+          <Quantity value={v.webStrength} kind="percent" digits={0} /> of the wall’s strength and{' '}
+          <Quantity value={v.webStiffness} kind="percent" digits={0} /> of its stiffness.
+        </>
+      ) : (
+        'The groove goes through the wall: nothing is left.'
+      ),
+  },
+  corner: {
+    title: 'Where the groove meets the fingers',
+    figure: CornerXray,
+    controls: ['bottomLip', 'fingerWidth'],
+    more: ['bottomTongue', 'grooveDepth', 'wall'],
+    results: ['fingerAboveGroove', 'grooveStop', 'grooveWidth'],
+    says: (v) => {
+      const holes = cornerHoles(v.bottomLip, v.bottomTongue, v.fingerWidth);
+      return holes.length > 1 ? (
+        'The groove runs from one finger into the next: holes show on all four faces, and every wall needs a stop.'
+      ) : (
+        <>
+          The groove stays inside one finger: stop it <Quantity value={v.grooveStop} kind="length" /> from the
+          ends of the walls with a {holes[0]?.pair === 'first' ? 'finger' : 'socket'} at the lower edge, and
+          no hole shows.
+        </>
+      );
+    },
+  },
+};
 
 export default function Grooves({ name, ...props }: Omit<LabProps, 'spec'> & { name: string }) {
   return <Lab spec={labs[name]!} {...props} />;

@@ -1,0 +1,194 @@
+/**
+ * One wall cut across: lid groove above, bottom groove below, the middle left out. The wood is in true proportion.
+ * Beside each lip stand two arrows, to one scale of force: the push it takes, and the push the reader expects.
+ */
+import type { Values } from '../box/values.ts';
+import { format } from '../units/index.ts';
+import { Drawing } from './parts/Drawing.tsx';
+import { Label, NumberLabel } from './parts/Label.tsx';
+
+const width = 350;
+const left = 104;
+/** Height of the drawn inside, and the longest arrow. */
+const middle = 150;
+const longest = 46;
+const edge = 24;
+
+const newtons = (value: number) => format(value, 'force', { system: 'mm', digits: 0, round: 'down' });
+
+/** A zigzag across the wall where its middle is left out. */
+const zigzag = (x: number, y: number, wide: number) =>
+  `l${wide * 0.35} 0 l${wide * 0.1} -7 l${wide * 0.1} 14 l${wide * 0.1} -7 L${x + wide} ${y}`;
+
+export function LipAndWeb({ values: v }: { values: Values }) {
+  const stack = v.lidLip + v.lidThickness + v.bottomTongue + v.bottomLip;
+  const scale = Math.min(12, 84 / v.wall, 260 / stack);
+  const right = left + v.wall * scale;
+  const lid = [edge + v.lidLip * scale, edge + (v.lidLip + v.lidThickness) * scale] as const;
+  const top = lid[1] + middle;
+  const bottom = [top, top + v.bottomTongue * scale] as const;
+  const foot = bottom[1] + v.bottomLip * scale;
+  const lidRoot = Math.max(left, right - v.lidGrooveDepth * scale);
+  const bottomRoot = Math.max(left, right - v.grooveDepth * scale);
+  const cut = lid[1] + middle / 2;
+  const wide = right - left;
+  const body = Math.max(0, v.bottomThickness - v.bottomTongue) * scale;
+
+  const most = Math.max(v.push, Math.min(2.5 * v.push, Math.max(v.lidLipPush || 0, v.bottomLipPush || 0)));
+  const reach = (force: number) => (Math.min(force, most) / most) * longest;
+  return (
+    <Drawing
+      view={[0, 0, width, foot + edge]}
+      title="A wall cut across, with both grooves"
+      description={`The lip above the lid takes a push of ${newtons(v.lidLipPush)}, the lip below the bottom ${newtons(v.bottomLipPush)}; you expect ${newtons(v.push)}.`}
+    >
+      <path
+        class="end"
+        d={`M${left} ${edge} H${right} V${lid[0]} H${lidRoot} V${lid[1]} H${right} V${cut - 5} M${left} ${cut - 5} ${zigzag(left, cut - 5, wide)} V${lid[1]} H${lidRoot} V${lid[0]} H${right} V${edge} H${left} Z`}
+      />
+      <path
+        class="end"
+        d={`M${left} ${cut + 9} ${zigzag(left, cut + 9, wide)} V${bottom[0]} H${bottomRoot} V${bottom[1]} H${right} V${foot} H${left} Z`}
+      />
+      <rect class="wood" x={lidRoot + 3} y={lid[0]} width={width - lidRoot - 4} height={lid[1] - lid[0]} />
+      <path
+        class="wood"
+        d={`M${bottomRoot + 3} ${bottom[0]} H${width - 1} V${bottom[1] + body} H${right + 4} V${bottom[1]} H${bottomRoot + 3} Z`}
+      />
+      <Lip
+        value={v.lidLip}
+        web={v.wall - v.lidGrooveDepth}
+        outer={edge}
+        inner={lid[0]}
+        groove={(lid[0] + lid[1]) / 2}
+        root={lidRoot}
+        right={right}
+        splits={v.lidLipPush < v.push}
+      />
+      <Lip
+        value={v.bottomLip}
+        web={v.wall - v.grooveDepth}
+        outer={foot}
+        inner={bottom[1]}
+        groove={(bottom[0] + bottom[1]) / 2}
+        root={bottomRoot}
+        right={right}
+        splits={v.bottomLipPush < v.push}
+      />
+      <Push x={right} at={lid[1]} up takes={v.lidLipPush} push={v.push} reach={reach} most={most} />
+      <Push x={right} at={bottom[0]} takes={v.bottomLipPush} push={v.push} reach={reach} most={most} />
+    </Drawing>
+  );
+}
+
+interface LipProps {
+  /** Thickness of lip and web, mm. */
+  value: number;
+  web: number;
+  /** Heights of the wall's edge, of the groove's side and of its middle; `root` is the groove's end, `right` the inside face. */
+  outer: number;
+  inner: number;
+  groove: number;
+  root: number;
+  right: number;
+  splits: boolean;
+}
+
+/** Sizes of a lip and its web; the crack along the grain where the push is too much. */
+function Lip({ value, web, outer, inner, groove, root, right, splits }: LipProps) {
+  const away = Math.sign(outer - inner);
+  const middleOfLip = (outer + inner) / 2;
+  /** Labels keep a line apart however thin the lip is. */
+  const label = away * Math.max(away * (middleOfLip - groove), 17) + groove;
+  const third = (outer - inner) / 3;
+  return (
+    <>
+      {splits && (
+        <>
+          <rect
+            fill="url(#jam)"
+            x={root}
+            y={Math.min(outer, inner)}
+            width={right - root}
+            height={Math.abs(outer - inner)}
+          />
+          <path class="force" d={`M${root} ${inner} l3 ${third} l-5 ${third} l3 ${third}`} />
+          <Label x={right + 8} y={outer + away * 12} anchor="start">
+            splits at your push
+          </Label>
+        </>
+      )}
+      <g class="dimension">
+        <line
+          x1={left - 8}
+          y1={outer}
+          x2={left - 8}
+          y2={inner}
+          marker-start="url(#arrow)"
+          marker-end="url(#arrow)"
+        />
+        <line
+          x1={left}
+          y1={groove}
+          x2={root}
+          y2={groove}
+          marker-start="url(#arrow)"
+          marker-end="url(#arrow)"
+        />
+        <NumberLabel x={left - 15} y={label} anchor="end" value={value} kind="length" before="lip " />
+        <NumberLabel x={left - 15} y={groove} anchor="end" value={web} kind="length" before="web " />
+      </g>
+    </>
+  );
+}
+
+interface PushProps {
+  /** Inside face, and the face of the panel that is pushed. */
+  x: number;
+  at: number;
+  up?: true;
+  /** N; NaN where the wood's strength is not known. */
+  takes: number;
+  push: number;
+  reach: (force: number) => number;
+  most: number;
+}
+
+/** Two arrows on the panel: what the lip takes, and dashed what the reader expects. */
+function Push({ x, at, up, takes, push, reach, most }: PushProps) {
+  const away = up ? 1 : -1;
+  const arrow = (across: number, force: number, dash?: string) => (
+    <line
+      class="force"
+      x1={x + across}
+      y1={at + away * (reach(force) + 2)}
+      x2={x + across}
+      y2={at + away * 2}
+      stroke-dasharray={dash}
+      marker-end="url(#arrow)"
+    />
+  );
+  const tail = (force: number) => at + away * (reach(force) + 12);
+  return (
+    <>
+      {Number.isFinite(takes) ? (
+        <>
+          {arrow(40, takes)}
+          {takes > most && (
+            <path
+              class="force"
+              d={`M${x + 34} ${at + away * 30} l12 -5 M${x + 34} ${at + away * 30 + 6} l12 -5`}
+            />
+          )}
+          <NumberLabel x={x + 40} y={tail(takes)} value={takes} kind="force" digits={0} before="takes " />
+        </>
+      ) : (
+        <Label x={x + 40} y={tail(0)}>
+          not known
+        </Label>
+      )}
+      {arrow(122, push, '5 4')}
+      <NumberLabel x={x + 122} y={tail(push)} value={push} kind="force" digits={0} before="push " />
+    </>
+  );
+}
