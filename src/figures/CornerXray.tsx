@@ -4,8 +4,7 @@
  */
 import type { Values } from '../box/values.ts';
 import { cornerHoles, type Pair } from '../calc/groove-corner.ts';
-import { Dimension } from './parts/Dimension.tsx';
-import { Drawing, textSize } from './parts/Drawing.tsx';
+import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 
 const width = 350;
@@ -19,7 +18,7 @@ export function CornerXray({ values: v }: { values: Values }) {
     Math.max(v.outsideHeight, 1),
     Math.max(4 * finger, bottomLip + bottomTongue + finger),
   );
-  const scale = Math.min(10, 250 / shown, (half * 0.55) / wall);
+  const scale = Math.min(10, 250 / shown, (half * 0.5) / wall);
   const foot = head + shown * scale;
   const up = (height: number) => foot - height * scale;
   /** Into the left face (the first pair) or the right one, so many mm from the corner. */
@@ -33,13 +32,14 @@ export function CornerXray({ values: v }: { values: Values }) {
     const [low, high] = [up(n * finger), up(Math.min(shown, (n + 1) * finger))];
     return `M${corner} ${low} H${into(face, wall)} V${high} H${corner} Z`;
   }).join('');
-  const grooveLines = [bottomLip, bottomLip + bottomTongue]
-    .filter((height) => height <= shown)
-    .map((height) => `M${corner - half} ${up(height)} H${corner + half}`)
-    .join('');
+  /** A side of the groove: as far as the corner in the wall whose finger it lies in, as far as its socket in the neighbor. */
+  const grooveSide = (pair: Pair, height: number) =>
+    `M${into(pair, half / scale)} ${up(height)} H${corner}M${into(other(pair), half / scale)} ${up(height)} H${into(other(pair), wall)}`;
+  const grooveLines =
+    grooveSide(holes[0]!.pair, bottomLip) + grooveSide(holes.at(-1)!.pair, bottomLip + bottomTongue);
   return (
     <Drawing
-      view={[0, 0, width, foot + 38]}
+      view={[0, 0, width, foot + 26]}
       title="A corner opened flat, from outside"
       description={
         pairs.length > 1
@@ -51,7 +51,7 @@ export function CornerXray({ values: v }: { values: Values }) {
       <path class="end" d={ends} />
       <line class="axis" x1={corner} y1={head} x2={corner} y2={foot} />
       <path class="hidden-line" d={grooveLines} />
-      {holes.map(({ pair, from, to }) => {
+      {holes.map(({ pair, from, to }, index) => {
         const face = other(pair);
         const [a, b] = [into(face, Math.max(0, wall - grooveDepth)), into(face, wall)];
         return (
@@ -63,30 +63,42 @@ export function CornerXray({ values: v }: { values: Values }) {
               width={Math.abs(b - a)}
               height={(to - from) * scale}
             />
-            <Label
-              x={b + (face === 'first' ? -6 : 6)}
-              y={up(bottomLip + bottomTongue) - 10}
-              anchor={face === 'first' ? 'end' : 'start'}
-            >
-              hole
-            </Label>
+            {index < 2 && (
+              <Label
+                x={b + (face === 'first' ? -6 : 6)}
+                y={up(bottomLip + bottomTongue) - 10}
+                anchor={face === 'first' ? 'end' : 'start'}
+              >
+                hole
+              </Label>
+            )}
           </g>
         );
       })}
-      {pairs.map((pair) => (
+      {(v.grooveStop > 0 ? pairs : []).map((pair) => (
         <g key={pair}>
           <path
             class="thin"
             d={`M${into(pair, v.grooveStop)} ${up(bottomLip + bottomTongue)} V${foot + 16} M${corner} ${foot} V${foot + 16}`}
           />
-          <Dimension
-            from={[Math.min(corner, into(pair, v.grooveStop)), foot + 12]}
-            to={[Math.max(corner, into(pair, v.grooveStop)), foot + 12]}
-            value={v.grooveStop}
-            side="after"
-            text={textSize(width) * 1.2}
-            before="stop "
-          />
+          <g class="dimension">
+            <line
+              x1={corner}
+              y1={foot + 12}
+              x2={into(pair, v.grooveStop)}
+              y2={foot + 12}
+              marker-start="url(#arrow)"
+              marker-end="url(#arrow)"
+            />
+            <NumberLabel
+              x={into(pair, v.grooveStop + 5 / scale)}
+              y={foot + 12}
+              anchor={pair === 'first' ? 'end' : 'start'}
+              value={v.grooveStop}
+              kind="length"
+              before="stop "
+            />
+          </g>
         </g>
       ))}
       <g class="dimension">
@@ -100,10 +112,11 @@ export function CornerXray({ values: v }: { values: Values }) {
         />
         <NumberLabel
           x={corner - half + 16}
-          y={up(bottomLip / 2)}
+          y={bottomLip * scale > 20 ? up(bottomLip / 2) : up(bottomLip + bottomTongue) - 10}
           anchor="start"
           value={bottomLip}
           kind="length"
+          before="lip "
         />
       </g>
       <Label x={corner - half / 2} y={head - 11}>

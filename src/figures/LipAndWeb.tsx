@@ -14,11 +14,11 @@ const middle = 150;
 const longest = 46;
 const edge = 24;
 
-const newtons = (value: number) => format(value, 'force', { system: 'mm', digits: 0, round: 'down' });
+const newtons = (value: number) => format(value, 'force', { system: 'mm', digits: 0 });
 
-/** A zigzag across the wall where its middle is left out. */
-const zigzag = (x: number, y: number, wide: number) =>
-  `l${wide * 0.35} 0 l${wide * 0.1} -7 l${wide * 0.1} 14 l${wide * 0.1} -7 L${x + wide} ${y}`;
+/** A zigzag where the wall's middle is left out, `across` from the point reached. */
+const zigzag = (across: number) =>
+  `l${across * 0.35} 0 l${across * 0.1} -7 l${across * 0.1} 14 l${across * 0.1} -7 l${across * 0.35} 0`;
 
 export function LipAndWeb({ values: v }: { values: Values }) {
   const stack = v.lidLip + v.lidThickness + v.bottomTongue + v.bottomLip;
@@ -33,22 +33,23 @@ export function LipAndWeb({ values: v }: { values: Values }) {
   const cut = lid[1] + middle / 2;
   const wide = right - left;
   const body = Math.max(0, v.bottomThickness - v.bottomTongue) * scale;
+  const under = Math.max(foot, bottom[1] + body);
 
   const most = Math.max(v.push, Math.min(2.5 * v.push, Math.max(v.lidLipPush || 0, v.bottomLipPush || 0)));
   const reach = (force: number) => (Math.min(force, most) / most) * longest;
   return (
     <Drawing
-      view={[0, 0, width, foot + edge]}
+      view={[0, 0, width, under + edge]}
       title="A wall cut across, with both grooves"
       description={`The lip above the lid takes a push of ${newtons(v.lidLipPush)}, the lip below the bottom ${newtons(v.bottomLipPush)}; you expect ${newtons(v.push)}.`}
     >
       <path
         class="end"
-        d={`M${left} ${edge} H${right} V${lid[0]} H${lidRoot} V${lid[1]} H${right} V${cut - 5} M${left} ${cut - 5} ${zigzag(left, cut - 5, wide)} V${lid[1]} H${lidRoot} V${lid[0]} H${right} V${edge} H${left} Z`}
+        d={`M${left} ${edge} H${right} V${lid[0]} H${lidRoot} V${lid[1]} H${right} V${cut - 6} ${zigzag(-wide)} Z`}
       />
       <path
         class="end"
-        d={`M${left} ${cut + 9} ${zigzag(left, cut + 9, wide)} V${bottom[0]} H${bottomRoot} V${bottom[1]} H${right} V${foot} H${left} Z`}
+        d={`M${left} ${cut + 10} ${zigzag(wide)} V${bottom[0]} H${bottomRoot} V${bottom[1]} H${right} V${foot} H${left} Z`}
       />
       <rect class="wood" x={lidRoot + 3} y={lid[0]} width={width - lidRoot - 4} height={lid[1] - lid[0]} />
       <path
@@ -59,6 +60,7 @@ export function LipAndWeb({ values: v }: { values: Values }) {
         value={v.lidLip}
         web={v.wall - v.lidGrooveDepth}
         outer={edge}
+        words={edge - 12}
         inner={lid[0]}
         groove={(lid[0] + lid[1]) / 2}
         root={lidRoot}
@@ -69,6 +71,7 @@ export function LipAndWeb({ values: v }: { values: Values }) {
         value={v.bottomLip}
         web={v.wall - v.grooveDepth}
         outer={foot}
+        words={under + 12}
         inner={bottom[1]}
         groove={(bottom[0] + bottom[1]) / 2}
         root={bottomRoot}
@@ -87,6 +90,8 @@ interface LipProps {
   web: number;
   /** Heights of the wall's edge, of the groove's side and of its middle; `root` is the groove's end, `right` the inside face. */
   outer: number;
+  /** Where words about the lip have room. */
+  words: number;
   inner: number;
   groove: number;
   root: number;
@@ -95,7 +100,7 @@ interface LipProps {
 }
 
 /** Sizes of a lip and its web; the crack along the grain where the push is too much. */
-function Lip({ value, web, outer, inner, groove, root, right, splits }: LipProps) {
+function Lip({ value, web, outer, words, inner, groove, root, right, splits }: LipProps) {
   const away = Math.sign(outer - inner);
   const middleOfLip = (outer + inner) / 2;
   /** Labels keep a line apart however thin the lip is. */
@@ -113,7 +118,7 @@ function Lip({ value, web, outer, inner, groove, root, right, splits }: LipProps
             height={Math.abs(outer - inner)}
           />
           <path class="force" d={`M${root} ${inner} l3 ${third} l-5 ${third} l3 ${third}`} />
-          <Label x={right + 8} y={outer + away * 12} anchor="start">
+          <Label x={right + 8} y={words} anchor="start">
             splits at your push
           </Label>
         </>
@@ -136,7 +141,13 @@ function Lip({ value, web, outer, inner, groove, root, right, splits }: LipProps
           marker-end="url(#arrow)"
         />
         <NumberLabel x={left - 15} y={label} anchor="end" value={value} kind="length" before="lip " />
-        <NumberLabel x={left - 15} y={groove} anchor="end" value={web} kind="length" before="web " />
+        {web > 0 ? (
+          <NumberLabel x={left - 15} y={groove} anchor="end" value={web} kind="length" before="web " />
+        ) : (
+          <Label x={left - 15} y={groove} anchor="end">
+            no web left
+          </Label>
+        )}
       </g>
     </>
   );
@@ -168,7 +179,8 @@ function Push({ x, at, up, takes, push, reach, most }: PushProps) {
       marker-end="url(#arrow)"
     />
   );
-  const tail = (force: number) => at + away * (reach(force) + 12);
+  /** Beyond the arrow's end, and never on its head. */
+  const tail = (force: number) => at + away * (Math.max(14, reach(force)) + 12);
   return (
     <>
       {Number.isFinite(takes) ? (

@@ -53,7 +53,6 @@ const lipLoad = (label: string, lip: Lip, depth: Depth, rule: string): Result<Va
   relation: byShape(lip, depth),
   // The load at the mouth of the groove is the worst case.
   given: (v) => ({ sigma_t: v.tensionPerpendicular, m: v[lip], d: v[depth] }),
-  round: 'down',
   rule,
 });
 const lipPush = (
@@ -65,7 +64,6 @@ const lipPush = (
   label,
   kind: 'force',
   digits: 0,
-  round: 'down',
   relation: grooves.lipPush,
   given: (v) => ({ q: v[load], a: grooves.thumbWidth, d: v[depth] }),
   rule,

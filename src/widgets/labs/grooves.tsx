@@ -1,6 +1,7 @@
 /** Labs of the lesson on groove margins. */
 import type { Values } from '../../box/values.ts';
 import { cornerHoles } from '../../calc/groove-corner.ts';
+import { isSlender } from '../../calc/grooves.ts';
 import { CornerXray } from '../../figures/CornerXray.tsx';
 import { LipAndWeb } from '../../figures/LipAndWeb.tsx';
 import { LoadsOnLip } from '../../figures/LoadsOnLip.tsx';
@@ -8,28 +9,34 @@ import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { WebLeft } from '../../figures/WebLeft.tsx';
 import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
 
-const Newtons = ({ value }: { value: number }) => (
-  <Quantity value={value} kind="force" digits={0} round="down" />
-);
+const Newtons = ({ value }: { value: number }) => <Quantity value={value} kind="force" digits={0} />;
 
 const unknown = 'The tables have no strength across the grain for this wood.';
 
 /** What a push does to the two lips, in words. */
 function afterPush(v: Values) {
   if (Number.isNaN(v.tensionPerpendicular)) return unknown;
-  const weak = [v.lidLipPush < v.push && 'the lid', v.bottomLipPush < v.push && 'the bottom'].filter(Boolean);
-  const push = <Quantity value={v.push} kind="force" digits={0} />;
-  if (weak.length === 0)
-    return (
-      <>
-        Both lips take a push of {push}: <Newtons value={v.lidLipPush} /> at the lid,{' '}
-        <Newtons value={v.bottomLipPush} /> at the bottom.
-      </>
-    );
+  const push = <Newtons value={v.push} />;
+  const [lid, bottom] = [<Newtons value={v.lidLipPush} />, <Newtons value={v.bottomLipPush} />];
+  const splits = [v.lidLipPush < v.push, v.bottomLipPush < v.push];
+  const stubby = !isSlender(v.lidLip, v.lidGrooveDepth) || !isSlender(v.bottomLip, v.grooveDepth);
   return (
     <>
-      A push of {push} splits off the lip at {weak.join(' and at ')}; it takes{' '}
-      <Newtons value={v.lidLipPush < v.push ? v.lidLipPush : v.bottomLipPush} />.
+      {!splits.includes(true) ? (
+        <>
+          Both lips take a push of {push}: {lid} at the lid, {bottom} at the bottom.
+        </>
+      ) : !splits.includes(false) ? (
+        <>
+          A push of {push} splits off either lip: they take {lid} at the lid, {bottom} at the bottom.
+        </>
+      ) : (
+        <>
+          A push of {push} splits off the lip at the {splits[0] ? 'lid' : 'bottom'}, which takes{' '}
+          {splits[0] ? lid : bottom}; the other takes {splits[0] ? bottom : lid}.
+        </>
+      )}
+      {stubby && ' A lip thicker than twice its groove’s depth is counted as no thicker than that.'}
     </>
   );
 }
@@ -54,10 +61,9 @@ export const labs: Record<string, LabSpec> = {
         unknown
       ) : (
         <>
-          This lip takes{' '}
-          <Quantity value={v.bottomLipLoad / v.contentsLoad} kind="count" digits={0} round="down" /> times
+          This lip takes <Quantity value={v.bottomLipLoad / v.contentsLoad} kind="count" digits={0} /> times
           what 1 kg (2.2 lb) of contents puts on it at rest, and{' '}
-          {v.bottomLipLoad > v.dropLoad ? 'outlasts' : 'splits in'} a drop from table height.
+          {v.bottomLipLoad > v.dropLoad ? 'outlasts' : 'splits in'} a fall of half a meter (20 in).
         </>
       ),
   },
@@ -86,6 +92,7 @@ export const labs: Record<string, LabSpec> = {
     results: ['fingerAboveGroove', 'grooveStop', 'grooveWidth'],
     says: (v) => {
       const holes = cornerHoles(v.bottomLip, v.bottomTongue, v.fingerWidth);
+      if (v.grooveStop <= 0) return 'The groove goes through the wall: nothing is left to stop it in.';
       return holes.length > 1 ? (
         'The groove runs from one finger into the next: holes show on all four faces, and every wall needs a stop.'
       ) : (
