@@ -6,12 +6,12 @@ import type { Values } from '../box/values.ts';
 import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { PushArrows } from './parts/PushArrows.tsx';
 
 const width = 350;
 const left = 104;
-/** Height of the drawn inside, and the longest arrow. */
+/** Height of the drawn inside. */
 const middle = 150;
-const longest = 46;
 const edge = 24;
 
 const newtons = (value: number) => format(value, 'force', { system: 'mm', digits: 0 });
@@ -36,7 +36,6 @@ export function LipAndWeb({ values: v }: { values: Values }) {
   const under = Math.max(foot, bottom[1] + body);
 
   const most = Math.max(v.push, Math.min(2.5 * v.push, Math.max(v.lidLipPush || 0, v.bottomLipPush || 0)));
-  const reach = (force: number) => (Math.min(force, most) / most) * longest;
   return (
     <Drawing
       view={[0, 0, width, under + edge]}
@@ -78,8 +77,8 @@ export function LipAndWeb({ values: v }: { values: Values }) {
         right={right}
         splits={v.bottomLipPush < v.push}
       />
-      <Push x={right} at={lid[1]} up takes={v.lidLipPush} push={v.push} reach={reach} most={most} />
-      <Push x={right} at={bottom[0]} takes={v.bottomLipPush} push={v.push} reach={reach} most={most} />
+      <PushArrows x={right} at={lid[1]} up takes={v.lidLipPush} push={v.push} most={most} />
+      <PushArrows x={right} at={bottom[0]} takes={v.bottomLipPush} push={v.push} most={most} />
     </Drawing>
   );
 }
@@ -102,9 +101,8 @@ interface LipProps {
 /** Sizes of a lip and its web; the crack along the grain where the push is too much. */
 function Lip({ value, web, outer, words, inner, groove, root, right, splits }: LipProps) {
   const away = Math.sign(outer - inner);
-  const middleOfLip = (outer + inner) / 2;
   /** Labels keep a line apart however thin the lip is. */
-  const label = away * Math.max(away * (middleOfLip - groove), 17) + groove;
+  const label = away * Math.max(away * ((outer + inner) / 2 - groove), 17) + groove;
   const third = (outer - inner) / 3;
   return (
     <>
@@ -123,20 +121,21 @@ function Lip({ value, web, outer, words, inner, groove, root, right, splits }: L
           </Label>
         </>
       )}
+      <line
+        class="axis"
+        x1={left}
+        y1={groove}
+        x2={root}
+        y2={groove}
+        marker-start="url(#arrow)"
+        marker-end="url(#arrow)"
+      />
       <g class="dimension">
         <line
           x1={left - 8}
           y1={outer}
           x2={left - 8}
           y2={inner}
-          marker-start="url(#arrow)"
-          marker-end="url(#arrow)"
-        />
-        <line
-          x1={left}
-          y1={groove}
-          x2={root}
-          y2={groove}
           marker-start="url(#arrow)"
           marker-end="url(#arrow)"
         />
@@ -149,58 +148,6 @@ function Lip({ value, web, outer, words, inner, groove, root, right, splits }: L
           </Label>
         )}
       </g>
-    </>
-  );
-}
-
-interface PushProps {
-  /** Inside face, and the face of the panel that is pushed. */
-  x: number;
-  at: number;
-  up?: true;
-  /** N; NaN where the wood's strength is not known. */
-  takes: number;
-  push: number;
-  reach: (force: number) => number;
-  most: number;
-}
-
-/** Two arrows on the panel: what the lip takes, and dashed what the reader expects. */
-function Push({ x, at, up, takes, push, reach, most }: PushProps) {
-  const away = up ? 1 : -1;
-  const arrow = (across: number, force: number, dash?: string) => (
-    <line
-      class="force"
-      x1={x + across}
-      y1={at + away * (reach(force) + 2)}
-      x2={x + across}
-      y2={at + away * 2}
-      stroke-dasharray={dash}
-      marker-end="url(#arrow)"
-    />
-  );
-  /** Beyond the arrow's end, and never on its head. */
-  const tail = (force: number) => at + away * (Math.max(14, reach(force)) + 12);
-  return (
-    <>
-      {Number.isFinite(takes) ? (
-        <>
-          {arrow(40, takes)}
-          {takes > most && (
-            <path
-              class="force"
-              d={`M${x + 34} ${at + away * 30} l12 -5 M${x + 34} ${at + away * 30 + 6} l12 -5`}
-            />
-          )}
-          <NumberLabel x={x + 40} y={tail(takes)} value={takes} kind="force" digits={0} before="takes " />
-        </>
-      ) : (
-        <Label x={x + 40} y={tail(0)}>
-          not known
-        </Label>
-      )}
-      {arrow(122, push, '5 4')}
-      <NumberLabel x={x + 122} y={tail(push)} value={push} kind="force" digits={0} before="push " />
     </>
   );
 }
