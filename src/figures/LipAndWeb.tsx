@@ -9,10 +9,9 @@ import { Label, NumberLabel } from './parts/Label.tsx';
 import { PushArrows } from './parts/PushArrows.tsx';
 
 const width = 350;
-const left = 104;
+const [left, edge] = [104, 24];
 /** Height of the drawn inside. */
 const middle = 150;
-const edge = 24;
 
 const newtons = (value: number) => format(value, 'force', { system: 'mm', digits: 0 });
 
@@ -25,13 +24,11 @@ export function LipAndWeb({ values: v }: { values: Values }) {
   const scale = Math.min(12, 84 / v.wall, 260 / stack);
   const right = left + v.wall * scale;
   const lid = [edge + v.lidLip * scale, edge + (v.lidLip + v.lidThickness) * scale] as const;
-  const top = lid[1] + middle;
-  const bottom = [top, top + v.bottomTongue * scale] as const;
+  const bottom = [lid[1] + middle, lid[1] + middle + v.bottomTongue * scale] as const;
   const foot = bottom[1] + v.bottomLip * scale;
   const lidRoot = Math.max(left, right - v.lidGrooveDepth * scale);
   const bottomRoot = Math.max(left, right - v.grooveDepth * scale);
   const cut = lid[1] + middle / 2;
-  const wide = right - left;
   const body = Math.max(0, v.bottomThickness - v.bottomTongue) * scale;
   const under = Math.max(foot, bottom[1] + body);
 
@@ -44,11 +41,11 @@ export function LipAndWeb({ values: v }: { values: Values }) {
     >
       <path
         class="end"
-        d={`M${left} ${edge} H${right} V${lid[0]} H${lidRoot} V${lid[1]} H${right} V${cut - 6} ${zigzag(-wide)} Z`}
+        d={`M${left} ${edge} H${right} V${lid[0]} H${lidRoot} V${lid[1]} H${right} V${cut - 6} ${zigzag(left - right)} Z`}
       />
       <path
         class="end"
-        d={`M${left} ${cut + 10} ${zigzag(wide)} V${bottom[0]} H${bottomRoot} V${bottom[1]} H${right} V${foot} H${left} Z`}
+        d={`M${left} ${cut + 10} ${zigzag(right - left)} V${bottom[0]} H${bottomRoot} V${bottom[1]} H${right} V${foot} H${left} Z`}
       />
       <rect class="wood" x={lidRoot + 3} y={lid[0]} width={width - lidRoot - 4} height={lid[1] - lid[0]} />
       <path

@@ -53,18 +53,18 @@ export function LoadsOnLip({ values: v }: { values: Values }) {
         const y = y0 + (index + 0.72) * row;
         return (
           <g key={name}>
-            <Label x={x0 + 4} y={y - 19} anchor="start" class="on-sheet">
+            <Label x={x0 + 4} y={y - 19} anchor="start" class="on-lines">
               {name}
             </Label>
             <line class="force" x1={x0} y1={y} x2={x(load)} y2={y} />
-            <circle class="dot" cx={x(load)} cy={y} r="5" />
+            <circle class="mark" cx={x(load)} cy={y} r="5" />
             <NumberLabel
               x={x(load) + (x(load) > 230 ? -9 : 9)}
               y={y - (x(load) > 230 ? 10 : 0)}
               anchor={x(load) > 230 ? 'end' : 'start'}
               value={load}
               kind="lineLoad"
-              class="on-sheet"
+              class="on-lines"
             />
           </g>
         );

@@ -63,8 +63,8 @@ export function WebLeft({ values: v }: { values: Values }) {
       <path class="curve" d={strength} />
       <path class="curve" stroke-dasharray="6 4" d={stiffness} />
       <line class="force" x1={at} y1={y1} x2={at} y2={y(left)} />
-      <circle class="dot" cx={at} cy={y(left)} r="4" />
-      <circle class="dot" cx={at} cy={y(stiff)} r="4" />
+      <circle class="mark" cx={at} cy={y(left)} r="4" />
+      <circle class="mark" cx={at} cy={y(stiff)} r="4" />
       {none ? (
         <Label x={x1} y={y(0) - 30} anchor="end">
           no wood left
