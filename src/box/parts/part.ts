@@ -1,20 +1,15 @@
 /** What a part of the box is: its sizes, its grain, its shape in place, and what is cut into it. */
-import type { Solid } from './solid.ts';
+import type { Axis, Solid } from './solid.ts';
 
 export type WallName = 'front' | 'back' | 'left' | 'right';
+export const wallNames: readonly WallName[] = ['front', 'back', 'left', 'right'];
 export type PartName =
   | WallName
   | 'bottom'
   | 'lid'
   | 'pull'
-  | 'liner-front'
-  | 'liner-back'
-  | 'liner-left'
-  | 'liner-right'
-  | 'lid-front'
-  | 'lid-back'
-  | 'lid-left'
-  | 'lid-right'
+  | `liner-${WallName}`
+  | `lid-${WallName}`
   | 'keys'
   | 'splines';
 
@@ -25,18 +20,33 @@ export interface Size {
   readonly thickness: number;
 }
 
-/** A groove in one wall. Heights from the table; start and stop from the wall's own left end, seen from inside. */
+/** A groove or rabbet in one wall, as a maker sets it up; mm. */
 export interface Groove {
   readonly for: 'bottom' | 'lid';
+  /** A rabbet is open at the lower edge of the wall. */
+  readonly seat: 'groove' | 'rabbet';
+  /** The part it is cut in, and where that part stands. */
+  readonly part: PartName;
   readonly wall: WallName;
+  /** Height of its lower edge above the table, in the finished box. */
   readonly bottomEdge: number;
+  /** The edge of the part to set the fence from, and the wood left between that edge and the groove. */
+  readonly edge: 'lower' | 'upper';
+  readonly fromEdge: number;
   readonly width: number;
   readonly depth: number;
+  /** Where the cut starts and stops, from the part's own left end as seen from inside the box. */
   readonly start: number;
   readonly stop: number;
-  /** Runs out at this end, or stops before it so that no hole shows. */
+  /** True where it runs out at that end; false where it stops short so that no hole shows. */
   readonly startOpen: boolean;
   readonly stopOpen: boolean;
+}
+
+/** One piece of wood in its place in the finished box. */
+export interface Piece extends Solid {
+  /** Whether it moves with the lid. */
+  readonly opens: boolean;
 }
 
 export interface Part {
@@ -44,14 +54,14 @@ export interface Part {
   /** As the cut list says it: "left side". */
   readonly label: string;
   readonly count: number;
-  readonly material: 'solid' | 'plywood' | 'veneer key';
-  /** Axis the grain runs along in the finished box. */
-  readonly grain: 'x' | 'y' | 'z';
+  readonly material: 'solid' | 'plywood';
+  /** Axis the grain runs along in the finished box; keys and splines run across the miter. */
+  readonly grain: Axis | 'across the miter';
   readonly finished: Size;
   /** With the allowances for planing, trimming and jointing. */
   readonly rough: Size;
-  /** Missing for loose small parts (keys, splines), which are given by size only. */
-  readonly solid: Solid | undefined;
+  /** A wall of a sawn box is cut as one part and becomes two pieces; keys and splines are many. */
+  readonly pieces: readonly Piece[];
   /** What the maker should know, in a sentence; may be empty. */
   readonly note: string;
 }

@@ -67,3 +67,32 @@ export function inSolid({ block, cuts }: Solid, point: Point): boolean {
   }
   return !cuts.some((cut) => inPrism(cut, point));
 }
+
+/** The mirror image of a prism across the middle of a box that is `size` long on that axis. */
+export function mirrored(prism: Prism, axis: 'x' | 'y', size: number): Prism {
+  if (prism.axis === axis) return { ...prism, from: size - prism.to, to: size - prism.from };
+  const place = across[prism.axis].indexOf(axis);
+  return {
+    ...prism,
+    outline: prism.outline.map(([u, v]) => (place === 0 ? [size - u, v] : [u, size - v])),
+  };
+}
+
+/** A prism moved up by `by`. */
+export function raised(prism: Prism, by: number): Prism {
+  if (by === 0) return prism;
+  if (prism.axis === 'z') return { ...prism, from: prism.from + by, to: prism.to + by };
+  return { ...prism, outline: prism.outline.map(([u, v]) => [u, v + by]) };
+}
+
+/** What lies between two heights, moved up by `by`. Cuts that miss it are left out. */
+export function between({ block, cuts }: Solid, low: number, high: number, by: number): Solid {
+  const from = Math.max(block.z[0], low);
+  const to = Math.max(from, Math.min(block.z[1], high));
+  return {
+    block: { ...block, z: [from + by, to + by] },
+    cuts: cuts
+      .filter((cut) => cut.axis !== 'z' || (cut.to > from && cut.from < to))
+      .map((cut) => raised(cut, by)),
+  };
+}

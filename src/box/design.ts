@@ -1,0 +1,113 @@
+/**
+ * The whole box from its inputs: every part with its size and shape, every groove, every corner, and what cannot be
+ * built. Pure; runs at each movement of a slider.
+ */
+import type { Box } from './box.ts';
+import { evaluate } from './evaluate.ts';
+import { frames } from './parts/frames.ts';
+import { groovesOf } from './parts/grooves.ts';
+import type { Corner } from './parts/joints/joint.ts';
+import { type Hinges, hingesOf, type LidRun, lidRun, notchCut, notchOf, pullPart } from './parts/lid.ts';
+import { linerParts } from './parts/liner.ts';
+import { keyParts, splineParts } from './parts/loose.ts';
+import { type FittedPanel, fitBottom, fitLid } from './parts/panel-hold.ts';
+import { bottomPart, lidPart } from './parts/panels.ts';
+import type { Groove, Part } from './parts/part.ts';
+import { type Plan, plan as planOf } from './parts/plan.ts';
+import type { Refusal } from './parts/refusal.ts';
+import { refusalsOf } from './parts/refusals.ts';
+import { massOf } from './parts/volume.ts';
+import { wallParts } from './parts/walls.ts';
+import type { Values } from './values.ts';
+
+export interface Design {
+  readonly box: Box;
+  readonly values: Values;
+  /** What cannot be built, the first impossible thing first. Empty for a box that can. */
+  readonly refusals: readonly Refusal[];
+  /** Heights and thicknesses everything is built from; `undefined` where there is no room between four walls. */
+  readonly plan: Plan | undefined;
+  /** Empty without a plan. */
+  readonly parts: readonly Part[];
+  readonly grooves: readonly Groove[];
+  /** Front and back corners of the box, and of a lift-off lid; the left and right corners of an end are alike. */
+  readonly corners: readonly Corner[];
+  readonly bottom: FittedPanel | undefined;
+  readonly lid: FittedPanel | undefined;
+  /** Sliding lids only. */
+  readonly lidRun: LidRun | undefined;
+  /** Sawn lids only: the kerf's band of heights in the box as glued up, and the hinges. */
+  readonly saw: { readonly from: number; readonly to: number } | undefined;
+  readonly hinges: Hinges | undefined;
+  /** Clear room inside, within the liner, mm; its volume in mm³. */
+  readonly inside: { readonly length: number; readonly width: number; readonly height: number } | undefined;
+  readonly insideVolume: number | undefined;
+  /** All parts together, g; plywood's density is from memory. */
+  readonly mass: number | undefined;
+}
+
+/** Every number of the result is finite or absent, whatever the inputs; `values` alone may hold NaN, which prints as a dash. */
+export function designBox(box: Box): Design {
+  const values = evaluate(box);
+  const plan = planOf(values);
+  if (!plan)
+    return {
+      box,
+      values,
+      refusals: refusalsOf(values, undefined, undefined, undefined),
+      plan,
+      parts: [],
+      grooves: [],
+      corners: [],
+      bottom: undefined,
+      lid: undefined,
+      lidRun: undefined,
+      saw: undefined,
+      hinges: undefined,
+      inside: undefined,
+      insideVolume: undefined,
+      mass: undefined,
+    };
+  const all = frames(plan);
+  const bottom = fitBottom(plan);
+  const lid = fitLid(plan);
+  const notch = notchOf(plan);
+  const cut = all.map((frame) => ({ frame, grooves: groovesOf(plan, frame) }));
+  const parts = [
+    ...cut.flatMap(({ frame, grooves }) => wallParts(plan, frame, grooves)),
+    bottomPart(plan, bottom),
+    lidPart(plan, lid, notch ? notchCut(plan, notch) : undefined),
+    pullPart(plan, lid),
+    ...linerParts(plan),
+    ...keyParts(plan, all),
+    ...splineParts(plan, all),
+  ].filter((part) => part !== undefined);
+  const inside = clearInside(plan);
+  return {
+    box,
+    values,
+    refusals: refusalsOf(values, plan, bottom, lid),
+    plan,
+    parts,
+    grooves: cut.flatMap(({ grooves }) => grooves.map(({ groove }) => groove)),
+    corners: all.flatMap(({ corners }) => [corners.front, corners.back]),
+    bottom,
+    lid,
+    lidRun: values.kind === 'sliding' ? lidRun(plan, lid) : undefined,
+    saw: values.kind === 'sawn' ? { from: plan.rim, to: plan.rim + plan.sawn } : undefined,
+    hinges: hingesOf(plan),
+    inside,
+    insideVolume: inside && inside.length * inside.width * inside.height,
+    mass: massOf(plan, parts),
+  };
+}
+
+function clearInside({ length, width, wall, floor, lidUnder, values }: Plan) {
+  const liner = values.kind === 'lift-off' ? 2 * Math.max(0, values.linerThickness) : 0;
+  const clear = {
+    length: length - 2 * wall - liner,
+    width: width - 2 * wall - liner,
+    height: lidUnder - floor,
+  };
+  return clear.length > 0 && clear.width > 0 && clear.height > 0 ? clear : undefined;
+}

@@ -1,0 +1,122 @@
+/** The parts of a box take no place twice and leave no hole: geometry done another way, by sampling points. */
+import { describe, expect, test } from 'vitest';
+import { type Box, exampleBox } from '../../src/box/box.ts';
+import { type Design, designBox } from '../../src/box/design.ts';
+import { inSolid, type Point } from '../../src/box/parts/solid.ts';
+import { volumeOf } from '../../src/box/parts/volume.ts';
+
+/** A small seeded generator, so that a failure can be looked at again (mulberry32). */
+function random(seed: number) {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+const kinds = ['sliding', 'lift-off', 'sawn'] as const;
+const joints = ['finger', 'dovetail', 'mitre', 'keyed-mitre', 'splined-mitre', 'rabbet', 'butt'] as const;
+const bottoms = {
+  'a solid bottom in grooves': {},
+  'a plywood bottom floating in grooves': { bottom: 'plywood', bottomThickness: 4, bottomTongue: 4 },
+  'a plywood bottom glued in grooves': {
+    bottom: 'plywood',
+    bottomFit: 'glued',
+    bottomThickness: 4,
+    bottomTongue: 4,
+  },
+  'a plywood bottom glued in a rabbet': {
+    bottom: 'plywood',
+    bottomFit: 'glued',
+    bottomSeat: 'rabbet',
+    bottomThickness: 4,
+    bottomTongue: 4,
+    bottomLip: 1,
+  },
+} satisfies Record<string, Partial<Box>>;
+
+const pieces = (design: Design) =>
+  design.parts.flatMap(({ name, pieces }) => pieces.map((piece) => ({ name, piece })));
+
+/** Why a point in the ring of the walls may be empty: from the inputs and the lists of grooves and corners alone. */
+function gapAt(design: Design, { x, y, z }: Point): string | undefined {
+  const { box, grooves, corners } = design;
+  const { outsideLength: L, outsideWidth: W, outsideHeight: H } = design.values;
+  const t = box.wall;
+  const lidUnder = H - box.lidLip - box.lidThickness;
+  // From the nearer outer corner inward.
+  const u = Math.min(x, L - x);
+  const v = Math.min(y, W - y);
+  for (const groove of grooves) {
+    if (z < groove.bottomEdge || z > groove.bottomEdge + groove.width) continue;
+    const deep = { left: y, right: W - y, front: x, back: L - x }[groove.wall];
+    if (deep >= t - groove.depth && deep <= t) return 'groove';
+  }
+  if (box.kind === 'sliding' && x < t && z > lidUnder) {
+    const covered = { rabbet: v < t / 2, mitre: x > v, 'keyed-mitre': x > v, 'splined-mitre': x > v };
+    if (!(covered[box.joint as 'rabbet'] ?? v < t)) return 'way of the lid';
+    if (box.joint === 'splined-mitre' && v < t) return 'spline groove above the front';
+  }
+  if (box.joint === 'finger' && u < t && v < t) {
+    for (const corner of corners) {
+      // Heights of a sawn box are those before the saw: above the kerf all is lower by the kerf.
+      const low = corner.of === 'lid' ? H - box.lidHeight : 0;
+      const sawn = box.kind === 'sawn' && z > H - box.lidHeight ? box.kerf : 0;
+      for (const { from, to } of corner.segments)
+        for (const border of [from, to])
+          if (Math.abs(z + sawn - low - border) <= box.fingerFit / 4 + 1e-9) return 'finger fit';
+    }
+  }
+  return undefined;
+}
+
+describe.each(kinds)('a box of kind %s', (kind) => {
+  describe.each(joints)('with corners of kind %s', (joint) => {
+    test.each(Object.entries(bottoms))('%s', (_, bottom) => {
+      const design = designBox({ ...exampleBox, ...bottom, kind, joint });
+      const { outsideLength: L, outsideWidth: W, outsideHeight: H, wall: t } = design.values;
+      expect(design.refusals).toEqual([]);
+      const all = pieces(design);
+      const next = random(7);
+      const samples = 6000;
+      const share = (low: number, high: number) => low + next() * (high - low);
+      const hits = new Map<string, number>();
+      for (let index = 0; index < samples; index++) {
+        // Every other point lies near a corner, where the joints are.
+        const near = index % 2 === 0;
+        const end = next() < 0.5 ? [0, 2 * t] : [L - 2 * t, L];
+        const side = next() < 0.5 ? [0, 2 * t] : [W - 2 * t, W];
+        const point = near
+          ? { x: share(end[0]!, end[1]!), y: share(side[0]!, side[1]!), z: share(0, H) }
+          : { x: share(0, L), y: share(0, W), z: share(0, H) };
+        const found = all.filter(({ piece }) => inSolid(piece, point)).map(({ name }) => name);
+        expect(found.length, `${JSON.stringify(point)} lies in ${found.join(' and ')}`).toBeLessThan(2);
+        const ring = point.x < t || point.x > L - t || point.y < t || point.y > W - t;
+        if (ring && found.length === 0)
+          expect(gapAt(design, point), `a hole at ${JSON.stringify(point)}`).toBeDefined();
+        if (!near) for (const name of found) hits.set(name, (hits.get(name) ?? 0) + 1);
+      }
+      expect(hits.size).toBeGreaterThanOrEqual(6);
+    });
+  });
+});
+
+test.each(kinds)('the volume of every piece of a %s box is what counting points in it gives', (kind) => {
+  const next = random(3);
+  for (const joint of joints) {
+    for (const { name, piece } of pieces(designBox({ ...exampleBox, kind, joint, pull: 'glued' }))) {
+      const { x, y, z } = piece.block;
+      const count = 8000;
+      const within = ([low, high]: readonly [number, number]) => low + next() * (high - low);
+      let inside = 0;
+      for (let index = 0; index < count; index++)
+        if (inSolid(piece, { x: within(x), y: within(y), z: within(z) })) inside++;
+      const share = volumeOf(piece) / ((x[1] - x[0]) * (y[1] - y[0]) * (z[1] - z[0]));
+      // Four standard deviations of a count of independent points.
+      const chance = 4 * Math.sqrt((share * (1 - share)) / count) + 1e-9;
+      expect(Math.abs(share - inside / count), `${name} of ${kind}, ${joint}`).toBeLessThan(chance);
+    }
+  }
+});
