@@ -1,0 +1,123 @@
+/** Up to four woods side by side, and what each does to a panel of the reader's width in the reader's air. */
+import { useSignal } from '@preact/signals';
+import type { NumberField } from '../../box/fields.ts';
+import type { Values } from '../../box/values.ts';
+import { equilibriumMoisture } from '../../calc/moisture.ts';
+import { movement, widthFigures } from '../../calc/movement.ts';
+import { isRefused } from '../../calc/refusal.ts';
+import type { Wood } from '../../calc/wood.ts';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { format, type UnitSystem } from '../../units/index.ts';
+import { NumberControl } from '../Control.tsx';
+import { columns, mark } from './columns.ts';
+
+const panelWidth: NumberField = {
+  type: 'number',
+  label: 'width of a panel',
+  kind: 'length',
+  low: 20,
+  high: 600,
+  step: 5,
+  inchStep: 25.4 / 4,
+  denominator: 16,
+};
+
+interface Props {
+  woods: readonly Wood[];
+  /** The reader's air: driest and dampest. */
+  values: Values;
+  system: UnitSystem;
+  onRemove: (id: string) => void;
+}
+
+export function Comparison({ woods, values, system, onRemove }: Props) {
+  const width = useSignal(120);
+  const { temperature, humidityDry, humidityDamp } = values;
+  const dry = equilibriumMoisture(temperature, humidityDry);
+  const damp = equilibriumMoisture(temperature, humidityDamp);
+  const points = (value: number) => format(value, 'points', { system, digits: 1, unit: false });
+  const moves = (wood: Wood, ringAngle: number) => {
+    const change = movement(width.value, dry, damp, widthFigures(wood, ringAngle));
+    return isRefused(change) ? (
+      <span class="help">{change.refused}</span>
+    ) : (
+      <Quantity value={change.change} kind="length" digits={2} round="up" />
+    );
+  };
+  return (
+    <section class="comparison" aria-label="Comparison">
+      <h2>Side by side</h2>
+      <NumberControl
+        field={panelWidth}
+        value={width.value}
+        system={system}
+        set={(value) => {
+          width.value = value;
+        }}
+      />
+      <p>
+        From the driest to the dampest air of your box,{' '}
+        {format(humidityDry, 'percent', { system, digits: 0 })} to{' '}
+        {format(humidityDamp, 'percent', { system, digits: 0 })} relative humidity, wood goes from{' '}
+        {points(dry)} to {points(damp)} % moisture.
+      </p>
+      {woods.length === 0 ? (
+        <p>Tick a wood in the table below.</p>
+      ) : (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls, and must do so by keyboard too
+        <section class="scroll" aria-label="Woods side by side" tabIndex={0}>
+          <table>
+            <thead>
+              <tr>
+                <td />
+                {woods.map(({ id, name, isGroup }) => (
+                  <th key={id} scope="col">
+                    {name}
+                    {isGroup && <small> group of species</small>}{' '}
+                    <button
+                      type="button"
+                      class="heading"
+                      aria-label={`leave out ${name}`}
+                      onClick={() => onRemove(id)}
+                    >
+                      leave out
+                    </button>
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              <tr>
+                <th scope="row">the panel, flat-sawn, grows</th>
+                {woods.map((wood) => (
+                  <td key={wood.id}>{moves(wood, 0)}</td>
+                ))}
+              </tr>
+              <tr>
+                <th scope="row">the panel, quarter-sawn, grows</th>
+                {woods.map((wood) => (
+                  <td key={wood.id}>{moves(wood, 90)}</td>
+                ))}
+              </tr>
+              {columns.map(({ key, name, figure, show }) => (
+                <tr key={key}>
+                  <th scope="row">{name}</th>
+                  {woods.map((wood) => {
+                    const found = figure(wood);
+                    return (
+                      <td key={wood.id}>
+                        {found ? show(found.value, system) : 'no figure'}
+                        {found && mark[found.status] && <sup>{mark[found.status]}</sup>}
+                        {found && <small class="source">{found.source}</small>}
+                      </td>
+                    );
+                  })}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
+      )}
+    </section>
+  );
+}
