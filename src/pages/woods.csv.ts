@@ -1,6 +1,6 @@
 /** The woods table as a file: every figure with its status and source. */
-import { csvFormat } from 'd3-dsv';
 import { allWoods } from '../box/all-woods.ts';
+import { toCsv } from '../build/csv.ts';
 import { columns } from '../widgets/woods/columns.ts';
 
 export function GET(): Response {
@@ -21,5 +21,5 @@ export function GET(): Response {
       }),
     ),
   }));
-  return new Response(csvFormat(rows), { headers: { 'content-type': 'text/csv; charset=utf-8' } });
+  return new Response(toCsv(rows), { headers: { 'content-type': 'text/csv; charset=utf-8' } });
 }

@@ -3,10 +3,10 @@ import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import { allWoods } from '../../box/all-woods.ts';
 import type { Wood } from '../../calc/wood.ts';
-import { shapes, WoodScatter } from '../../figures/WoodScatter.tsx';
 import { useStore } from '../../notebook/use-store.ts';
 import { Comparison } from './Comparison.tsx';
-import { columns, densityOf, mark, ratioOf } from './columns.ts';
+import { columns, mark } from './columns.ts';
+import { WoodPicture } from './WoodPicture.tsx';
 import { WoodTable } from './WoodTable.tsx';
 
 const most = 4;
@@ -52,29 +52,6 @@ export default function Woods() {
       return sign * (first - second) || byName(a, b);
     });
   });
-
-  const points = useComputed(() =>
-    shown.value
-      .flatMap((wood) => {
-        const [density, ratio] = [densityOf(wood)?.value, ratioOf(wood)?.value];
-        return density && ratio && wood.tangentialCoefficient
-          ? [
-              {
-                id: wood.id,
-                name: wood.name,
-                density,
-                ratio,
-                movement: wood.tangentialCoefficient.value * 100,
-              },
-            ]
-          : [];
-      })
-      .sort((a, b) => a.density - b.density),
-  );
-  const place = Math.max(
-    0,
-    points.value.findIndex((point) => point.id === marked.value),
-  );
 
   const pick = (wood: string) => {
     picked.value = picked.value.includes(wood)
@@ -134,47 +111,15 @@ export default function Woods() {
         </form>
       </search>
 
-      <section class="lab" aria-label="Movement against density">
-        <h2>Movement against density</h2>
-        <div class="picture">
-          <WoodScatter
-            points={points.value}
-            chosen={marked.value}
-            onPick={(wood) => {
-              marked.value = wood;
-            }}
-          />
-          <p class="help">Shapes: {shapes.map(({ name }) => name).join(', ')}.</p>
-        </div>
-        <div class="controls">
-          {points.value.length > 0 ? (
-            <p>
-              <label for={`${id}s`}>walk through the points, by density</label>
-              <input
-                id={`${id}s`}
-                type="range"
-                min={0}
-                max={points.value.length - 1}
-                step={1}
-                value={place}
-                aria-valuetext={points.value[place]?.name}
-                onInput={(event) => {
-                  marked.value = points.value[Number(event.currentTarget.value)]?.id;
-                }}
-              />
-              <strong>{points.value[place]?.name}</strong>{' '}
-              <button type="button" class="quiet" onClick={() => marked.value && pick(marked.value)}>
-                {marked.value && picked.value.includes(marked.value)
-                  ? 'leave out of the comparison'
-                  : 'compare it'}
-              </button>
-            </p>
-          ) : (
-            <p>None of these woods has both figures.</p>
-          )}
-          <p class="help">The same woods stand in the table below.</p>
-        </div>
-      </section>
+      <WoodPicture
+        woods={shown.value}
+        marked={marked.value}
+        onMark={(wood) => {
+          marked.value = wood;
+        }}
+        picked={picked.value}
+        onPick={pick}
+      />
 
       <Comparison
         woods={picked.value.flatMap((one) => allWoods.find((wood) => wood.id === one) ?? [])}
