@@ -24,7 +24,7 @@ export function GapSayings({ values: v }: { values: Values }) {
   const points = (value: number) => format(value, 'points', { system: 'mm', digits: 1 });
   return (
     <Drawing
-      view={[0, 0, 350, 4 * 44 + 48]}
+      view={[0, 0, 350, 4 * 44 + 30]}
       title="The rise in moisture that each saying allows"
       description={`${sayings.map(([words], i) => `${words}: ${points(allowed[i]!)}`).join('; ')}. From today to the dampest day: ${points(rise)}.`}
     >
@@ -48,15 +48,14 @@ export function GapSayings({ values: v }: { values: Values }) {
       })}
       <path class="force" d={sayings.map((_, i) => `M${x(rise)} ${i * 44 + 18}v22`).join('')} />
       <NumberLabel
-        x={Math.min(Math.max(x(rise), 75), 275)}
-        y={4 * 44 + 20}
+        x={left}
+        y={4 * 44 + 18}
+        anchor="start"
         value={rise}
         kind="points"
-        before="your air’s rise: "
+        before="mark: your air’s rise, "
+        after={`; bars end at ${most}`}
       />
-      <Label x={right} y={4 * 44 + 39} anchor="end">
-        {`bars end at ${most} points`}
-      </Label>
     </Drawing>
   );
 }

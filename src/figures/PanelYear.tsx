@@ -27,7 +27,8 @@ export function PanelYear({ values: v }: { values: Values }) {
   const high = groove * 1.14;
   const low = Math.min(-0.16 * groove, least * 1.3);
   const x = (i: number) => left + ((right - left) * i) / steps;
-  const y = (gap: number) => bottom - ((bottom - top) * (Math.min(gap, high) - low)) / (high - low);
+  const y = (gap: number) =>
+    bottom - ((bottom - top) * (Math.max(low, Math.min(gap, high)) - low)) / (high - low);
   const path = (share: number) =>
     plays.map((play, i) => `${i ? 'L' : 'M'}${x(i).toFixed(1)} ${y(play * share).toFixed(1)}`).join('');
   const today = y(v.bottomGap);

@@ -26,7 +26,7 @@ export const movementChecks: readonly Check[] = [
     label: 'movement of 100 mm (4 in) of this wood, flat-sawn, over 4 points',
     kind: 'length',
     measure: (v) => 100 * 4 * v.tangentialCoefficient,
-    usual: () => [0, 100 * 4 * calm],
+    usual: () => [-open, 100 * 4 * calm],
     says: {
       low: '',
       high: 'A lively wood. It is no mistake, but every gap must be calculated.',
@@ -64,7 +64,7 @@ export const movementChecks: readonly Check[] = [
     kind: 'length',
     applies: (v) => v.bottomFit === 'glued',
     measure: glued,
-    usual: (v) => [0, narrow * v.radialCoefficient * swing(v)],
+    usual: (v) => [-open, narrow * v.radialCoefficient * swing(v)],
     says: {
       low: '',
       high: 'Glued all round, it must crack or push a corner open. How much a small joint survives is not published.',

@@ -69,23 +69,23 @@ export const labs: Record<string, LabSpec> = {
     title: 'The gap beside the bottom through a year',
     figure: PanelYear,
     controls: ['bottomGap', 'humidityDamp', 'ringAngle'],
-    more: ['species', 'humidityToday', 'humidityDry', 'temperature', 'grooveDepth', 'bottom'],
-    results: ['bottomGapNeeded', 'bottomWidth', 'bottomSwelling', 'bottomPlayDamp', 'movementUp'],
+    more: ['humidityToday', 'humidityDry', 'temperature', 'grooveDepth', 'bottom'],
+    results: ['bottomGapNeeded', 'bottomWidth', 'bottomSwelling', 'movementUp'],
     says: panelSays('bottom'),
   },
   section: {
     title: 'The bottom in its two grooves',
     figure: PanelSection,
-    controls: ['humidityDry', 'grooveDepth', 'species'],
-    more: ['bottomGap', 'humidityToday', 'humidityDamp', 'ringAngle', 'bottom'],
-    results: ['bottomEngagement', 'bottomEngagementCrept', 'bottomShrinking', 'movementDown'],
+    controls: ['humidityDry', 'grooveDepth', 'bottomGap'],
+    more: ['humidityToday', 'humidityDamp', 'ringAngle', 'bottom'],
+    results: ['bottomEngagement', 'bottomEngagementCrept', 'bottomShrinking'],
     says: (v) => fate(v, 'bottom'),
   },
   lid: {
     title: 'The lid in its two grooves',
     figure: LidSection,
     controls: ['lidPlay', 'ringAngle', 'humidityDamp'],
-    more: ['species', 'humidityToday', 'humidityDry', 'lidGrooveDepth', 'lid'],
+    more: ['humidityToday', 'humidityDry', 'lidGrooveDepth', 'lid'],
     results: ['lidPlayNeeded', 'lidWidth', 'lidPlayDry', 'lidEngagement'],
     says: panelSays('lid'),
   },
@@ -94,7 +94,7 @@ export const labs: Record<string, LabSpec> = {
     figure: GapSayings,
     controls: ['species', 'humidityToday', 'humidityDamp'],
     more: ['ringAngle', 'temperature'],
-    results: ['moistureToday', 'moistureDamp', 'widestForSixteenth'],
+    results: ['moistureToday', 'widestForSixteenth'],
     says: (v) =>
       Number.isFinite(v.widestForSixteenth) && v.widestForSixteenth > 0 ? (
         <>
