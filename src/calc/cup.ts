@@ -58,6 +58,7 @@ export const cupNarrow = relation({
   title: 'Cup of a narrow flat-sawn board',
   result,
   inputs: { w, R, S_R, S_T },
+  rangesGiven: ({ R }) => ({ w: [w.range[0], NARROW * R] }),
   expression: 'w^2 * (S_T - S_R) / (4 R)',
   compute: ({ w, R, S_R, S_T }) => (w * w * (S_T - S_R)) / (4 * R),
   evidence: 'derived',

@@ -4,6 +4,7 @@
 import type { ComponentChildren, FunctionComponent } from 'preact';
 import type { Box } from '../box/box.ts';
 import type { ChoiceName, NumberName } from '../box/fields.ts';
+import type { AnyRelation } from '../box/result.ts';
 import type { ResultName, Values } from '../box/values.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
@@ -23,6 +24,13 @@ export interface LabSpec {
   readonly says: (values: Values) => ComponentChildren;
 }
 
+/** A lab whose figure has numbers of its own beside those of the box, and so draws itself in a `LabFrame`. */
+export interface OwnLabSpec {
+  /** Relations behind its numbers: their equations come with the page. */
+  readonly relations: readonly AnyRelation[];
+  readonly own: FunctionComponent<{ equations: Equations }>;
+}
+
 export interface LabProps {
   spec: LabSpec;
   equations: Equations;
@@ -34,37 +42,53 @@ export function Lab({ spec, equations, pins }: LabProps) {
   const store = useStore(pins);
   const { figure: Figure } = spec;
   return (
-    <section class="lab" aria-label={spec.title}>
-      <h3>{spec.title}</h3>
-      <div class="picture">
-        <Figure values={store.values.value} />
-        <p class="says">{spec.says(store.values.value)}</p>
-      </div>
-      <div class="controls">
-        {spec.controls.map((name) => (
-          <Control key={name} name={name} store={store} />
-        ))}
-        {spec.more && (
-          <details class="more">
-            <summary>more to change</summary>
-            {spec.more.map((name) => (
-              <Control key={name} name={name} store={store} />
-            ))}
-          </details>
-        )}
-        {pins && <Pinned store={store} />}
-      </div>
-      <div class="results">
-        {spec.results.map((name) => (
-          <ResultLine
-            key={name}
-            name={name}
-            values={store.values}
-            units={store.units}
-            equations={equations}
-          />
-        ))}
-      </div>
+    <LabFrame
+      title={spec.title}
+      picture={
+        <>
+          <Figure values={store.values.value} />
+          <p class="says">{spec.says(store.values.value)}</p>
+        </>
+      }
+      controls={
+        <>
+          {spec.controls.map((name) => (
+            <Control key={name} name={name} store={store} />
+          ))}
+          {spec.more && (
+            <details class="more">
+              <summary>more to change</summary>
+              {spec.more.map((name) => (
+                <Control key={name} name={name} store={store} />
+              ))}
+            </details>
+          )}
+          {pins && <Pinned store={store} />}
+        </>
+      }
+      results={spec.results.map((name) => (
+        <ResultLine key={name} name={name} values={store.values} units={store.units} equations={equations} />
+      ))}
+    />
+  );
+}
+
+interface FrameProps {
+  title: string;
+  /** Figure and sentence; what moves it; what follows. */
+  picture: ComponentChildren;
+  controls: ComponentChildren;
+  results: ComponentChildren;
+}
+
+/** How every lab is laid out. */
+export function LabFrame({ title, picture, controls, results }: FrameProps) {
+  return (
+    <section class="lab" aria-label={title}>
+      <h3>{title}</h3>
+      <div class="picture">{picture}</div>
+      <div class="controls">{controls}</div>
+      <div class="results">{results}</div>
     </section>
   );
 }

@@ -5,11 +5,11 @@
  */
 import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { results } from '../box/evaluate.ts';
-import { type AnyRelation, relationOf } from '../box/result.ts';
+import { type AnyRelation, type Result, relationOf } from '../box/result.ts';
 import type { ResultName, Values } from '../box/values.ts';
 import { outsideRange, sensitivity, type Unit } from '../calc/relation.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
-import { format, type UnitSystem } from '../units/index.ts';
+import { format, type Kind, type UnitSystem } from '../units/index.ts';
 import { kindOfUnit } from './kind-of-unit.ts';
 
 /** MathML of a relation, made when the site is built: in symbols, and with a place for each number. */
@@ -40,12 +40,39 @@ interface ResultProps {
   equations: Equations;
 }
 
-/** A result with its number; opens to its reason. */
+/** A result of the box with its number; opens to its reason. */
 export function ResultLine({ name, values, units, equations }: ResultProps) {
   const result = results[name];
+  return (
+    <RelationLine
+      {...result}
+      of={relationOf(result, values.value)}
+      given={result.given(values.value)}
+      value={values.value[name]}
+      units={units.value}
+      equations={equations}
+    />
+  );
+}
+
+export interface RelationLineProps extends Pick<Result<Values>, 'digits' | 'denominator' | 'round' | 'rule'> {
+  /** As a reader meets it, lower case. */
+  label: string;
+  kind: Kind;
+  of: AnyRelation;
+  /** Inputs by symbol; more than the relation takes do no harm. */
+  given: Readonly<Record<string, number>>;
+  /** The number, where it is known already; else the relation computes it. */
+  value?: number;
+  units: UnitSystem;
+  equations: Equations;
+}
+
+/** One number that a relation gives, of the box or of a figure's own; opens to its reason. Outside the relation's range there is no number. */
+export function RelationLine({ label, kind, of, value, units, equations, rule, ...rest }: RelationLineProps) {
   const open = useSignal(false);
-  const of = relationOf(result, values.value);
-  const beyond = outsideRange(of, pick(of, result.given(values.value)));
+  const { given: all, ...shown } = rest;
+  const given = pick(of, all);
   return (
     <details
       class="result"
@@ -54,24 +81,18 @@ export function ResultLine({ name, values, units, equations }: ResultProps) {
       }}
     >
       <summary>
-        <span class="result-label">{result.label}</span>{' '}
+        <span class="result-label">{label}</span>{' '}
         <strong>
-          {beyond ? (
+          {outsideRange(of, given) ? (
             'no number'
           ) : (
-            <Quantity
-              value={values.value[name]}
-              kind={result.kind}
-              digits={result.digits}
-              denominator={result.denominator}
-              round={result.round}
-            />
+            <Quantity value={value ?? of.compute(given)} kind={kind} {...shown} />
           )}
         </strong>{' '}
         <span class="why">why?</span>
       </summary>
       {(open.value || typeof window === 'undefined') && (
-        <Why name={name} values={values} units={units} equations={equations} />
+        <Why of={of} given={given} rule={rule} units={units} equations={equations} />
       )}
     </details>
   );
@@ -112,10 +133,13 @@ function SymbolName({ symbol }: { symbol: string }) {
   );
 }
 
-function Why({ name, values, units, equations }: ResultProps) {
-  const result = results[name];
-  const of = relationOf(result, values.value);
-  const given = pick(of, result.given(values.value));
+function Why({
+  of,
+  given,
+  rule,
+  units,
+  equations,
+}: Pick<RelationLineProps, 'of' | 'given' | 'rule' | 'units' | 'equations'>) {
   const equation = equations[of.id];
   const beyond = outsideRange(of, given);
   const [strongest] = sensitivity(of, given);
@@ -127,7 +151,7 @@ function Why({ name, values, units, equations }: ResultProps) {
           <p class="equation" dangerouslySetInnerHTML={{ __html: equation.symbols }} />
           <p
             class="equation"
-            dangerouslySetInnerHTML={{ __html: fill(equation.numbers, of, given, units.value) }}
+            dangerouslySetInnerHTML={{ __html: fill(equation.numbers, of, given, units) }}
           />
         </>
       )}
@@ -156,10 +180,10 @@ function Why({ name, values, units, equations }: ResultProps) {
       <p>
         Evidence: {of.evidence}. {of.source}
         {of.limits && ` ${of.limits}`}
-        {result.rule && (
+        {rule && (
           <>
             {' '}
-            <a href={`${root}rules/${result.rule}/`}>The rule</a>
+            <a href={`${root}rules/${rule}/`}>The rule</a>
           </>
         )}
       </p>
