@@ -30,6 +30,7 @@ export const bottomSagBound = relation({
     E: { name: 'stiffness along the grain', unit: 'MPa', range: [1000, 30000] },
     h: { ...thickness, name: 'bottom thickness' },
   },
+  rangesGiven: ({ a }) => ({ h: [0, a / 10] }),
   expression: '5 F a^3 / (32 b E h^3)',
   compute: ({ F, a, b, E, h }) => (5 * F * a ** 3) / (32 * b * E * h ** 3),
   evidence: 'derived',
@@ -52,7 +53,8 @@ export const tapMotion = relation({
   compute: ({ h, h_0 }) => 100 * (h_0 / h) ** 2,
   evidence: 'derived',
   source: 'Mobility of a thin plate goes with 1/h² (Cremer, Heckl and Petersson, Structure-Borne Sound).',
-  limits: 'Same wood, size and edges. A soft knuckle moves a thick bottom still less than this says.',
+  limits:
+    'Same wood, size and edges; thinner than about 1/20 of the short side. A soft knuckle moves a thick bottom still less than this says.',
 });
 
 /** How much higher the bottom's lowest note is than that of another of thickness h_0. */
@@ -65,7 +67,7 @@ export const tapPitch = relation({
   compute: ({ h, h_0 }) => h / h_0,
   evidence: 'derived',
   source: 'Frequencies of a thin plate go with its thickness (Timoshenko and Woinowsky-Krieger, ch. 11).',
-  limits: 'Same wood, size and edges.',
+  limits: 'Same wood, size and edges. Past about 1/20 of the short side the pitch rises somewhat less.',
 });
 
 const panel = {
@@ -88,6 +90,7 @@ export const firstTapFrequency = relation({
   title: 'Lowest note of the bottom',
   result: { symbol: 'f', name: 'frequency', unit: 'Hz' },
   inputs: panel,
+  rangesGiven: ({ a, b }) => ({ h: [0, Math.min(a, b) / 10] }),
   expression:
     'pi h / 2 * sqrt((E_x / a^4 + E_y / b^4 + 2 (nu E_y + 2 G * (1 - nu^2 E_y / E_x)) / (a^2 b^2)) / (12 rho * (1 - nu^2 E_y / E_x)))',
   compute: ({ h, a, b, rho, E_x, E_y, G, nu }) => {
@@ -98,7 +101,8 @@ export const firstTapFrequency = relation({
   },
   evidence: 'derived',
   source: 'Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, ch. 11.',
-  limits: 'Thin panels, four edges simply carried; edges held fast sound about twice as high.',
+  limits:
+    'Thin panels, below about 1/20 of the short side, four edges simply carried; edges held fast sound about twice as high.',
 });
 
 /** Bending stiffnesses of a panel per mm of width: along, across and the mixed one, N mm. */

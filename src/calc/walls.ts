@@ -33,7 +33,7 @@ export const wallShare = relation({
   expression: '100 t / L',
   compute: ({ t, L }) => (100 * t) / L,
   evidence: 'geometry',
-  source: 'How often the wall goes into the side.',
+  source: 'The wall against the side it stands in.',
 });
 
 /** The numbers that make the band: walls in the longest side, and the least and most wall used, mm. */

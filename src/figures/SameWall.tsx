@@ -35,7 +35,9 @@ export function SameWall({ values: v }: { values: Values }) {
             {[
               names[index]!,
               words[index]!,
-              format((100 * wall) / long, 'percent', { system: 'mm', digits: 0 }),
+              2 * wall < wide
+                ? format((100 * wall) / long, 'percent', { system: 'mm', digits: 0 })
+                : 'no inside',
             ].map((word, line) => (
               <Label key={word} x={x + long / 2} y={floor + text * (1 + 1.4 * line)}>
                 {word}

@@ -1,5 +1,7 @@
 /** One long side from above, pushed in the middle: the two bending lines between which a real side lies. */
+
 import type { Values } from '../box/values.ts';
+import { bendsAsBeam } from '../calc/side-push.ts';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { bothUnits } from './parts/Quantity.tsx';
@@ -21,7 +23,7 @@ function bendingLine(shape: readonly number[], x: number, y: number, length: num
 export function SidePush({ values: v }: { values: Values }) {
   const { outsideLength: length, insideLength: span, wall } = v;
   const text = textSize(length * 1.12);
-  const known = Number.isFinite(v.sidePushFree) && span > 0;
+  const known = Number.isFinite(v.sidePushFree) && bendsAsBeam(span, wall);
   const times = magnifications.find((one) => v.sidePushFree * one <= most * span) ?? 1;
   const room = most * length + text;
   const sag = { free: v.sidePushFree * times, held: v.sidePushHeld * times };
@@ -29,12 +31,12 @@ export function SidePush({ values: v }: { values: Values }) {
   const legend = wall + room + text * 1.2;
   return (
     <Drawing
-      view={[-length * 0.06, -arrow - text * 1.6, length * 1.12, arrow + legend + text * 4.6]}
+      view={[-length * 0.06, -arrow - text * 1.6, length * 1.12, arrow + legend + text * 5.4]}
       title="A long side from above, pushed in the middle"
       description={
         known
           ? `Pushed with ${bothUnits(v.push, 'force').mm}, it gives from ${bothUnits(v.sidePushHeld, 'length', { digits: 2 }).mm} to ${bothUnits(v.sidePushFree, 'length', { digits: 2 }).mm}; drawn ${times} times larger.`
-          : 'The stiffness of this wood is not known.'
+          : 'No number for this side: too thick for its length, or a wood without a figure.'
       }
     >
       <rect class="wood" x="0" y={wall} width={wall} height={room} />
@@ -67,12 +69,12 @@ export function SidePush({ values: v }: { values: Values }) {
             value={v.sidePushHeld}
           />
           <Label x={0} y={legend + text * 3} anchor="start">
-            a real side: between. Bend drawn {times} times larger
+            shaded: a real side{times > 1 && `. Bend drawn ${times} times larger`}
           </Label>
         </>
       ) : (
         <Label x={length / 2} y={wall + room / 2}>
-          no stiffness known for this wood
+          no number: see below
         </Label>
       )}
     </Drawing>

@@ -22,7 +22,7 @@ export function WallSection({ values: v }: { values: Values }) {
       description={`Walls ${bothUnits(wall, 'length').mm} thick are ${word} for this size. The inside is ${bothUnits(v.insideLength, 'length').mm} long.`}
     >
       <Section v={v} />
-      {v.insideLength > 2 * text && (
+      {v.insideLength > 7 * text && v.insideHeight > 2 * text && (
         <Dimension
           from={[wall, height / 2 + text * 0.6]}
           to={[length - wall, height / 2 + text * 0.6]}
@@ -49,18 +49,22 @@ function Section({ v }: { v: Values }) {
   const bottomTop = height - v.bottomLip - v.bottomTongue;
   const body = Math.min(v.bottomThickness, v.bottomLip + v.bottomTongue);
   const inside = Math.max(0, length - 2 * wall);
+  const shown = Math.min(wall, length / 2);
+  const hollow = inside > 0 && v.insideHeight > 0;
   const depth = Math.min(v.grooveDepth, wall);
   const lidDepth = Math.min(v.lidGrooveDepth, wall);
   return (
     <>
-      <rect class="inside" x={wall} y="0" width={inside} height={height} />
-      <rect class="end" x="0" y="0" width={wall} height={height} />
-      <rect class="end" x={length - wall} y="0" width={wall} height={height} />
-      <path
-        class="wood"
-        d={`M${wall - depth} ${bottomTop}h${inside + 2 * depth}v${v.bottomTongue}h${-depth}v${body - v.bottomTongue}h${-inside}v${v.bottomTongue - body}h${-depth}z`}
-      />
-      {v.kind === 'sliding' && (
+      {hollow && <rect class="inside" x={wall} y="0" width={inside} height={height} />}
+      <rect class="end" x="0" y="0" width={shown} height={height} />
+      <rect class="end" x={length - shown} y="0" width={shown} height={height} />
+      {hollow && (
+        <path
+          class="wood"
+          d={`M${wall - depth} ${bottomTop}h${inside + 2 * depth}v${v.bottomTongue}h${-depth}v${body - v.bottomTongue}h${-inside}v${v.bottomTongue - body}h${-depth}z`}
+        />
+      )}
+      {hollow && v.kind === 'sliding' && (
         <rect
           class="wood"
           x={wall - lidDepth}

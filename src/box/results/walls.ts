@@ -64,6 +64,7 @@ export const wallsResults: ResultTable<keyof WallsResults, Values> = {
   thinnestUsualWall: {
     label: 'thinnest usual wall for this size',
     kind: 'length',
+    denominator: 32,
     relation: walls.usualWall,
     given: (v) => ({ L: longest(v), ...walls.thinnestBand }),
     rule,
@@ -71,6 +72,7 @@ export const wallsResults: ResultTable<keyof WallsResults, Values> = {
   thickestUsualWall: {
     label: 'thickest usual wall for this size',
     kind: 'length',
+    denominator: 32,
     relation: walls.usualWall,
     given: (v) => ({ L: longest(v), ...walls.thickestBand }),
     rule,
@@ -120,6 +122,7 @@ export const wallsResults: ResultTable<keyof WallsResults, Values> = {
     label: 'a long side gives at most',
     kind: 'length',
     digits: 2,
+    round: 'up',
     relation: push.sidePushFree,
     given: pushed,
     rule,

@@ -1,5 +1,7 @@
 /** Labs of the lesson on wall thickness and size. */
+
 import type { Values } from '../../box/values.ts';
+import { bendsAsBeam } from '../../calc/side-push.ts';
 import { heaviness } from '../../figures/heaviness.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { SameWall } from '../../figures/SameWall.tsx';
@@ -8,6 +10,7 @@ import { TapRing } from '../../figures/TapRing.tsx';
 import { WallSection } from '../../figures/WallSection.tsx';
 import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
 
+const hollow = (v: Values) => Math.min(v.insideLength, v.insideWidth, v.insideHeight) > 0;
 const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
 
 export const labs: Record<string, LabSpec> = {
@@ -19,10 +22,16 @@ export const labs: Record<string, LabSpec> = {
     results: ['wallShareOfLength', 'wallShareOfWidth', 'shareNotInside', 'emptyMass'],
     says: (v) => (
       <>
-        With <Quantity value={v.wall} kind="length" denominator={32} /> walls count as{' '}
-        {heaviness(v.wall, longest(v))} for this size, and{' '}
-        <Quantity value={v.shareNotInside} kind="percent" digits={0} /> of its outside is no use to the
-        contents.
+        Walls of <Quantity value={v.wall} kind="length" denominator={32} /> are{' '}
+        {heaviness(v.wall, longest(v))} for this size
+        {hollow(v) ? (
+          <>
+            , and <Quantity value={v.shareNotInside} kind="percent" digits={0} /> of the outside is no use to
+            the contents.
+          </>
+        ) : (
+          ', and no inside is left.'
+        )}
       </>
     ),
   },
@@ -49,6 +58,8 @@ export const labs: Record<string, LabSpec> = {
     says: (v) =>
       Number.isNaN(v.sidePushFree) ? (
         'The tables give no stiffness for this wood.'
+      ) : !bendsAsBeam(v.insideLength, v.wall) ? (
+        'So thick for its length, this side is a block: a thumb does not bend it.'
       ) : (
         <>
           A push of <Quantity value={v.push} kind="force" /> bends this side by{' '}
