@@ -24,7 +24,6 @@ const side = {
 const slender = 10;
 /** Whether a side so long and thick (mm) bends as a beam, so that the relations below hold. */
 export const bendsAsBeam = (length: number, thickness: number) => thickness <= length / slender;
-const rangesGiven = ({ L }: { readonly L: number }) => ({ t: [0, L / slender] as const });
 const limits =
   'Shear adds a twentieth to the bend of a side twenty times as long as thick, and a fifth at ten times.';
 const source = 'Beam theory (Timoshenko, Strength of Materials).';
@@ -49,7 +48,7 @@ export const sidePushFree = relation({
   title: 'Side pushed at mid-span, ends free to turn',
   result: { symbol: 'delta', name: 'how far it gives', unit: 'mm' },
   inputs: side,
-  rangesGiven,
+  rangesGiven: ({ L }) => ({ t: [0, L / slender] }),
   expression: 'P L^3 / (4 E H t^3)',
   compute: ({ P, L, E, H, t }) => (P * L ** 3) / (4 * E * H * t ** 3),
   evidence: 'derived',
@@ -63,7 +62,7 @@ export const sidePushHeld = relation({
   title: 'Side pushed at mid-span, ends held fast',
   result: { symbol: 'delta', name: 'how far it gives', unit: 'mm' },
   inputs: side,
-  rangesGiven,
+  rangesGiven: ({ L }) => ({ t: [0, L / slender] }),
   expression: 'P L^3 / (16 E H t^3)',
   compute: ({ P, L, E, H, t }) => (P * L ** 3) / (16 * E * H * t ** 3),
   evidence: 'derived',
@@ -77,7 +76,7 @@ export const sidePushStress = relation({
   title: 'Stress in the pushed side',
   result: { symbol: 'sigma', name: 'bending stress', unit: 'MPa' },
   inputs: { P: side.P, L: side.L, H: side.H, t: side.t },
-  rangesGiven,
+  rangesGiven: ({ L }) => ({ t: [0, L / slender] }),
   expression: '3 P L / (2 H t^2)',
   compute: ({ P, L, H, t }) => (3 * P * L) / (2 * H * t ** 2),
   evidence: 'derived',

@@ -1,6 +1,7 @@
 /** Wall thickness: shares, the usual band, mass, and a pushed side. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { outsideRange } from '../../src/calc/relation.ts';
 import * as push from '../../src/calc/side-push.ts';
 import * as walls from '../../src/calc/walls.ts';
 import * as mass from '../../src/calc/wood-mass.ts';
@@ -170,5 +171,13 @@ describe('a side pushed at mid-span', () => {
     const of = (L: number, t: number) => push.sidePushFree.compute({ ...side, L, t });
     expect(of(400, 8) / of(200, 8)).toBeCloseTo(8, 10);
     expect(of(200, 4) / of(200, 8)).toBeCloseTo(8, 10);
+  });
+
+  test('has no number where it is no beam: thicker than a tenth of its length', () => {
+    const at = (t: number) => outsideRange(push.sidePushFree, { ...side, L: 100, t })?.symbol;
+    expect(at(10)).toBeUndefined();
+    expect(at(10.5)).toBe('t');
+    expect(push.bendsAsBeam(100, 10)).toBe(true);
+    expect(push.bendsAsBeam(100, 10.5)).toBe(false);
   });
 });
