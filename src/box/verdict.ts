@@ -19,6 +19,8 @@ export interface Check {
   /** What is measured: "wall thickness". Lower case. */
   readonly label: string;
   readonly kind: Kind;
+  /** Most decimals, where the usual range needs more than its kind prints. */
+  readonly digits?: 0 | 1 | 2;
   /** Whether the rule speaks about this box at all. */
   readonly applies?: (values: Values) => boolean;
   readonly measure: (values: Values) => number;

@@ -4,12 +4,14 @@ import * as bottom from './bottom.ts';
 import * as cup from './cup.ts';
 import * as diffusionSeries from './diffusion-series.ts';
 import * as dividers from './dividers.ts';
+import * as fingerLayout from './finger-layout.ts';
 import * as finish from './finish.ts';
+import * as glueArea from './glue-area.ts';
 import * as grooveCorner from './groove-corner.ts';
 import * as grooveWeb from './groove-web.ts';
 import * as grooves from './grooves.ts';
 import * as insideRatio from './inside-ratio.ts';
-import * as joints from './joints.ts';
+import * as jointFit from './joint-fit.ts';
 import * as lengthwise from './lengthwise.ts';
 import * as moisture from './moisture.ts';
 import * as movement from './movement.ts';
@@ -30,12 +32,14 @@ const subjects = [
   cup,
   diffusionSeries,
   dividers,
+  fingerLayout,
   finish,
   grooveCorner,
   grooveWeb,
+  glueArea,
   grooves,
   insideRatio,
-  joints,
+  jointFit,
   lengthwise,
   moisture,
   movement,

@@ -22,25 +22,26 @@ export function VerdictLine({ verdict }: { verdict: Verdict }) {
       <div>
         <a href={`${root}rules/${check.rule}/`}>{check.label}</a>:{' '}
         <strong>
-          <Quantity value={measured} kind={check.kind} />
+          <Quantity value={measured} kind={check.kind} digits={check.digits} />
         </strong>
         , {word}
         {Number.isFinite(low) && Number.isFinite(high) && (
           <>
             {' '}
-            (<Quantity value={low} kind={check.kind} /> to <Quantity value={high} kind={check.kind} />)
+            (<Quantity value={low} kind={check.kind} digits={check.digits} /> to{' '}
+            <Quantity value={high} kind={check.kind} digits={check.digits} />)
           </>
         )}
         {Number.isFinite(low) && !Number.isFinite(high) && (
           <>
             {' '}
-            (at least <Quantity value={low} kind={check.kind} />)
+            (at least <Quantity value={low} kind={check.kind} digits={check.digits} />)
           </>
         )}
         {!Number.isFinite(low) && Number.isFinite(high) && (
           <>
             {' '}
-            (at most <Quantity value={high} kind={check.kind} />)
+            (at most <Quantity value={high} kind={check.kind} digits={check.digits} />)
           </>
         )}
         . <span class="because">{because}</span>

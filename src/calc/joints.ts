@@ -1,3 +1,0 @@
-/** Joint spacing. */
-
-export {};
