@@ -118,15 +118,14 @@ function Lip({ value, web, outer, words, inner, groove, root, right, splits }: L
           </Label>
         </>
       )}
-      <line
-        class="axis"
-        x1={left}
-        y1={groove}
-        x2={root}
-        y2={groove}
-        marker-start="url(#arrow)"
-        marker-end="url(#arrow)"
-      />
+      {web > 0 && (
+        <path
+          class="axis"
+          d={`M${left} ${groove} H${root}`}
+          marker-start="url(#arrow)"
+          marker-end="url(#arrow)"
+        />
+      )}
       <g class="dimension">
         <line
           x1={left - 8}
