@@ -63,7 +63,7 @@ export const lengthForInsideRatio = relation({
     t: wall,
   },
   rangesGiven: ({ W }) => ({ t: [0, thickestWall(W, W)] }),
-  expression: 'r_in * (W - 2 t) + 2 t',
+  expression: '(W - 2 t) r_in + 2 t',
   compute: ({ r_in, W, t }) => (2 * t < W ? r_in * (W - 2 * t) + 2 * t : Number.NaN),
   evidence: 'geometry',
   source: 'The inside gets its ratio first; then each end gets its wall.',
@@ -81,7 +81,7 @@ export const wallForInsideRatio = relation({
   },
   // A shorter outside would need walls that meet, a longer one walls below nothing.
   rangesGiven: ({ r_in, W }) => ({ L: [W, r_in * W] }),
-  expression: '(r_in * W - L) / (2 (r_in - 1))',
+  expression: '(r_in W - L) / (2 (r_in - 1))',
   compute: ({ r_in, W, L }) => (r_in * W - L) / (2 * (r_in - 1)),
   evidence: 'geometry',
   source: 'The inside ratio, solved for the wall.',

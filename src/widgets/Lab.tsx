@@ -4,6 +4,7 @@
 import type { ComponentChildren, FunctionComponent } from 'preact';
 import type { Box } from '../box/box.ts';
 import type { ChoiceName, NumberName } from '../box/fields.ts';
+import { isInForce } from '../box/in-force.ts';
 import type { AnyRelation } from '../box/result.ts';
 import type { ResultName, Values } from '../box/values.ts';
 import { useStore } from '../notebook/use-store.ts';
@@ -15,7 +16,7 @@ export interface LabSpec {
   readonly title: string;
   /** The figure: numbers in, SVG out. */
   readonly figure: FunctionComponent<{ values: Values }>;
-  /** At most three inputs. */
+  /** At most three inputs; of those that give the size, only the ones in force are shown. */
   readonly controls: readonly (NumberName | ChoiceName)[];
   /** Further inputs, behind "more". */
   readonly more?: readonly (NumberName | ChoiceName)[];
@@ -41,6 +42,8 @@ export interface LabProps {
 export function Lab({ spec, equations, pins }: LabProps) {
   const store = useStore(pins);
   const { figure: Figure } = spec;
+  /** A slider that moves nothing is not shown. */
+  const acts = (name: keyof Box) => isInForce(name, store.values.value);
   return (
     <LabFrame
       title={spec.title}
@@ -52,13 +55,13 @@ export function Lab({ spec, equations, pins }: LabProps) {
       }
       controls={
         <>
-          {spec.controls.map((name) => (
+          {spec.controls.filter(acts).map((name) => (
             <Control key={name} name={name} store={store} />
           ))}
           {spec.more && (
             <details class="more">
               <summary>more to change</summary>
-              {spec.more.map((name) => (
+              {spec.more.filter(acts).map((name) => (
                 <Control key={name} name={name} store={store} />
               ))}
             </details>

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type Box, exampleBox } from '../../src/box/box.ts';
 import { verdicts } from '../../src/box/checks/index.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
+import { isInForce } from '../../src/box/in-force.ts';
 
 const values = (changes: Partial<Box> = {}) => evaluate({ ...exampleBox, ...changes });
 const state = (rule: string, changes: Partial<Box> = {}, label?: string) =>
@@ -123,4 +124,12 @@ describe('what it would take', () => {
     const given: Partial<Box> = { sizeFrom: 'inside', wantedLength: 181, wantedWidth: 106, wantedHeight: 27 };
     expect(values({ ...given, dividersAcross: 2 }).compartmentLength).toBeCloseTo(57.5, 9);
   });
+});
+
+test('only the inputs that give the size are in force', () => {
+  expect(isInForce('contentsLength', exampleBox)).toBe(true);
+  expect(isInForce('wantedLength', exampleBox)).toBe(false);
+  expect(isInForce('contentsLength', { ...exampleBox, sizeFrom: 'outside' })).toBe(false);
+  expect(isInForce('wantedLength', { ...exampleBox, sizeFrom: 'inside' })).toBe(true);
+  expect(isInForce('wall', exampleBox)).toBe(true);
 });

@@ -1,9 +1,12 @@
 /** Checks that the proportion lesson teaches. */
 import { dividerSlip } from '../../calc/sizes.ts';
 import type { Values } from '../values.ts';
-import type { Check } from '../verdict.ts';
+import type { Check, Range } from '../verdict.ts';
 
 const open = Number.POSITIVE_INFINITY;
+
+/** Usual length to width: 3:2 to 9:5. Common practice; popular in Fechner's test of 1876 (table from memory). */
+export const usualRatio: Range = [1.5, 1.8];
 
 /** Room beside the contents where it is tightest, lining and dividers taken off, both sides together, in mm. */
 const roomBeside = (v: Values) => {
@@ -74,7 +77,7 @@ export const proportionChecks: readonly Check[] = [
     label: 'outside length to width',
     kind: 'ratio',
     measure: (v) => Math.max(v.outsideRatio, 1 / v.outsideRatio),
-    usual: () => [1.5, 1.8],
+    usual: () => usualRatio,
     says: {
       low: 'Nearer to square than the usual choice. Nothing breaks; let the contents decide.',
       high: 'Longer than the usual choice. Nothing breaks; let the contents decide.',
