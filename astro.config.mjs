@@ -15,12 +15,18 @@ export default defineConfig({
     build: {
       rolldownOptions: {
         output: {
-          // What nearly every page needs comes in one file instead of many small ones.
+          // Few files instead of many small ones: what every page needs, and what computes and judges a box.
           codeSplitting: {
             groups: [
               {
                 name: 'notebook',
-                test: /preact|[\\/]src[\\/](units|notebook)[\\/]|Control|Quantity|VerdictLine|widgets[\\/]Lab\./,
+                test: /preact|[\\/]src[\\/](units|notebook(?!.*use-store))[\\/]/,
+                priority: 2,
+              },
+              {
+                name: 'box',
+                test: /[\\/]widgets[\\/](Lab|Control|VerdictLine)\.tsx|Quantity|use-store|[\\/]box[\\/]checks|figures[\\/]parts/,
+                priority: 1,
               },
             ],
           },

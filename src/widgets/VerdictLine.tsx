@@ -5,7 +5,7 @@ import { Quantity } from '../figures/parts/Quantity.tsx';
 const words = {
   usual: ['✓', 'inside the usual range'],
   unusual: ['△', 'outside the usual range'],
-  breaks: ['✕', 'breaks something'],
+  breaks: ['×', 'breaks something'],
 } as const;
 
 const root = import.meta.env.BASE_URL;
