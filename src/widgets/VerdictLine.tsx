@@ -1,4 +1,5 @@
 /** What a rule says about the box: its state in a word and a mark, the number, the usual range, the reason. */
+import type { ComponentChildren } from 'preact';
 import type { Verdict } from '../box/verdict.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 
@@ -10,7 +11,7 @@ const words = {
 
 const root = import.meta.env.BASE_URL;
 
-export function VerdictLine({ verdict }: { verdict: Verdict }) {
+export function VerdictLine({ verdict, children }: { verdict: Verdict; children?: ComponentChildren }) {
   const { check, state, measured, usual, because } = verdict;
   const [mark, word] = words[state];
   const [low, high] = usual;
@@ -45,6 +46,7 @@ export function VerdictLine({ verdict }: { verdict: Verdict }) {
           </>
         )}
         . <span class="because">{because}</span>
+        {children}
       </div>
     </li>
   );

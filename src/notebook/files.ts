@@ -1,0 +1,58 @@
+/** A design as a file: JSON with a version, validated when it is opened; and the cut list as CSV. */
+import type { Box } from '../box/box.ts';
+import type { Design } from '../box/design.ts';
+import { format } from '../units/index.ts';
+import { type Decoded, decodeStore, encodeStore } from './codec.ts';
+
+/** A design is a few kilobytes; anything larger is something else. */
+const longestFile = 200_000;
+
+/** The text of a design file. */
+export const writeFile = (box: Box): string =>
+  `${JSON.stringify(JSON.parse(encodeStore(box)), undefined, 2)}\n`;
+
+/** Reads a design file; anything else is refused with a message. */
+export async function readFile(file: Blob): Promise<Decoded> {
+  if (file.size > longestFile) return { ok: false, message: 'This file is too large to be a design.' };
+  const decoded = decodeStore(await file.text());
+  return decoded.ok
+    ? decoded
+    : { ok: false, message: decoded.message.replace('box kept on this device', 'box in this file') };
+}
+
+/** A file name from the name of the box: letters, digits and hyphens. */
+export function fileNameOf(box: Box, ending: string): string {
+  const name = box.name
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+  return `${name || 'box'}.${ending}`;
+}
+
+/** One cell, quoted where it must be. A leading sign that a spreadsheet would take for a formula gets an apostrophe. */
+const cell = (text: string | number): string => {
+  const safe = String(text).replace(/^[=+@\t\r]/, "'$&");
+  return /[",\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+};
+
+/** The cut list as CSV: sizes in mm and as inch fractions. */
+export function cutListCsv({ parts }: Design): string {
+  const sides = ['length', 'width', 'thickness'] as const;
+  const inch = (value: number) =>
+    format(value, 'length', { system: 'inch', unit: false, denominator: 64 }).replace(' ', ' ');
+  const heading = ['part', 'how many', 'material', 'grain'];
+  for (const state of ['finished', 'rough'])
+    for (const side of sides) heading.push(`${state} ${side}, mm`, `${state} ${side}, in`);
+  const rows = parts.map((part) => [
+    part.label,
+    part.count,
+    part.material,
+    part.grain,
+    ...(['finished', 'rough'] as const).flatMap((state) =>
+      sides.flatMap((side) => [Math.round(part[state][side] * 100) / 100, inch(part[state][side])]),
+    ),
+    part.note,
+  ]);
+  return [[...heading, 'note'], ...rows].map((row) => row.map(cell).join(',')).join('\r\n');
+}

@@ -1,0 +1,62 @@
+/** Under a verdict that is not usual: the smallest change that would please the rule, and the way to accept it on purpose. */
+import { useSignal } from '@preact/signals';
+import { useId } from 'preact/hooks';
+import { fields } from '../../box/fields.ts';
+import { type Change, smallestChanges } from '../../box/smallest-change.ts';
+import type { Verdict } from '../../box/verdict.ts';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import type { Store } from '../../notebook/use-store.ts';
+
+export function VerdictActions({ verdict, store }: { verdict: Verdict; store: Store }) {
+  const id = useId();
+  const { rule } = verdict.check;
+  const changes = useSignal<Change[] | undefined>(undefined);
+  const box = store.values.value;
+  const reason = box.accepted[rule];
+  const accept = (text: string) => {
+    const { [rule]: _old, ...others } = box.accepted;
+    store.set({ accepted: text ? { ...others, [rule]: text } : others });
+  };
+  return (
+    <div class="verdict-actions">
+      <details
+        onToggle={(event) => {
+          if (event.currentTarget.open) changes.value = smallestChanges(box, verdict.check);
+        }}
+      >
+        <summary>what would change it</summary>
+        {changes.value?.length === 0 && <p>No single number does it without breaking something else.</p>}
+        <ul>
+          {changes.value?.map(({ input, to }) => (
+            <li key={input}>
+              {fields[input].label}{' '}
+              <Quantity value={box[input]} kind={fields[input].kind} digits={fields[input].digits} /> →{' '}
+              <Quantity value={to} kind={fields[input].kind} digits={fields[input].digits} />{' '}
+              <button
+                type="button"
+                class="quiet"
+                onClick={() => {
+                  store.set({ [input]: to });
+                  changes.value = undefined;
+                }}
+              >
+                change it
+              </button>
+            </li>
+          ))}
+        </ul>
+      </details>
+      <p class="accept">
+        <label for={id}>I know; because</label>{' '}
+        <input
+          id={id}
+          type="text"
+          maxLength={fields.accepted.longest}
+          value={reason ?? ''}
+          placeholder="your reason goes onto the build sheet"
+          onChange={(event) => accept(event.currentTarget.value.trim())}
+        />
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,113 @@
+/** Which inputs stand in which section of the page, and when an input has anything to say. */
+import type { Box } from '../../box/box.ts';
+import type { ChoiceName, NumberName } from '../../box/fields.ts';
+
+type Input = NumberName | ChoiceName;
+
+export interface Section {
+  readonly title: string;
+  readonly inputs: readonly Input[];
+}
+
+const contents: readonly Input[] = [
+  'contentsLength',
+  'contentsWidth',
+  'contentsHeight',
+  'clearance',
+  'headroom',
+  'fingerRoom',
+  'lining',
+  'dividersAcross',
+  'dividersAlong',
+  'dividerThickness',
+];
+
+export const sections = {
+  contents: { title: 'What goes in it', inputs: contents },
+  size: {
+    title: 'Size and kind',
+    inputs: ['kind', 'sizeFrom', 'wantedLength', 'wantedWidth', 'wantedHeight', 'wall'],
+  },
+  corners: {
+    title: 'Corners',
+    inputs: [
+      'joint',
+      'fingerWidth',
+      'fingerFit',
+      'tailCount',
+      'dovetailSlope',
+      'pinWidth',
+      'keyCount',
+      'keyThickness',
+    ],
+  },
+  bottom: {
+    title: 'Bottom',
+    inputs: [
+      'bottom',
+      'bottomFit',
+      'bottomSeat',
+      'bottomThickness',
+      'bottomTongue',
+      'bottomLip',
+      'grooveDepth',
+    ],
+  },
+  lid: {
+    title: 'Lid',
+    inputs: [
+      'lid',
+      'pull',
+      'lidThickness',
+      'lidLip',
+      'lidGrooveDepth',
+      'lidHeight',
+      'linerRise',
+      'linerThickness',
+      'lidRoom',
+      'hingeLength',
+    ],
+  },
+  wood: {
+    title: 'Wood and air',
+    inputs: ['species', 'ringAngle', 'temperature', 'humidityToday', 'humidityDry', 'humidityDamp'],
+  },
+  board: {
+    title: 'The board',
+    inputs: ['wallsFrom', 'boardLength', 'boardWidth', 'boardThickness', 'kerf', 'planing'],
+  },
+  errors: { title: 'Your own accuracy', inputs: ['angleError', 'lengthError', 'stepError', 'push'] },
+} as const satisfies Record<string, Section>;
+
+const mitred = (box: Box) => box.joint === 'keyed-mitre' || box.joint === 'splined-mitre';
+
+/** Inputs that only some boxes have; all others always show. */
+const onlyWhen: Partial<Record<Input, (box: Box) => boolean>> = {
+  contentsLength: (box) => box.sizeFrom === 'contents',
+  contentsWidth: (box) => box.sizeFrom === 'contents',
+  contentsHeight: (box) => box.sizeFrom === 'contents',
+  dividerThickness: (box) => box.dividersAcross + box.dividersAlong > 0,
+  wantedLength: (box) => box.sizeFrom !== 'contents',
+  wantedWidth: (box) => box.sizeFrom !== 'contents',
+  wantedHeight: (box) => box.sizeFrom !== 'contents',
+  fingerWidth: (box) => box.joint === 'finger',
+  fingerFit: (box) => box.joint === 'finger',
+  stepError: (box) => box.joint === 'finger',
+  tailCount: (box) => box.joint === 'dovetail',
+  dovetailSlope: (box) => box.joint === 'dovetail',
+  pinWidth: (box) => box.joint === 'dovetail',
+  keyCount: (box) => box.joint === 'keyed-mitre',
+  keyThickness: mitred,
+  bottomTongue: (box) => box.bottomSeat === 'groove',
+  bottomFit: (box) => box.bottom === 'plywood',
+  pull: (box) => box.kind === 'sliding',
+  lidHeight: (box) => box.kind !== 'sliding',
+  linerRise: (box) => box.kind === 'lift-off',
+  linerThickness: (box) => box.kind === 'lift-off',
+  lidRoom: (box) => box.kind === 'lift-off',
+  hingeLength: (box) => box.kind === 'sawn',
+};
+
+/** The inputs of a section that this box has. */
+export const inputsFor = (section: Section, box: Box): readonly Input[] =>
+  section.inputs.filter((input) => onlyWhen[input]?.(box) ?? true);
