@@ -9,9 +9,12 @@ const content = new URL('../../content/', import.meta.url);
 /** One row of a table: every cell as text, by column name. Empty text where the table prints nothing. */
 export type Row = Readonly<Record<string, string>>;
 
+/** The rows of a table that a page brings along as text (`…csv?raw`): while pages are made, files have other places. */
+export const rowsOf = (text: string): readonly Row[] => csvParse(text) as Row[];
+
 /** The rows of `content/data/{name}.csv`. */
 export const readTable = (name: string): readonly Row[] =>
-  csvParse(readFileSync(new URL(`data/${name}.csv`, content), 'utf8')) as Row[];
+  rowsOf(readFileSync(new URL(`data/${name}.csv`, content), 'utf8'));
 
 /** Names of all tables. */
 export const tableNames = (): readonly string[] =>
