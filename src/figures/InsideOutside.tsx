@@ -8,7 +8,7 @@ import { lengthFromRatio } from '../calc/proportion.ts';
 import { Dimension } from './parts/Dimension.tsx';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
-import { ratioText } from './ratio-text.ts';
+import { insideText, ratioText } from './ratio-text.ts';
 
 export function InsideOutside({ values: v }: { values: Values }) {
   // The longer side lies level, whichever of them the reader calls the length.
@@ -21,6 +21,7 @@ export function InsideOutside({ values: v }: { values: Values }) {
   const sameShape = lengthFromRatio.compute({ r: long / short, W: shortInside });
   const surplus = longInside - sameShape;
   const isOpen = shortInside > 0;
+  const holdsText = shortInside > text * 1.6;
   const isRoomy = shortInside > text * 4.5;
   const top = -text * 1.8;
   return (
@@ -61,11 +62,13 @@ export function InsideOutside({ values: v }: { values: Values }) {
         </>
       )}
       <Label x={0} y={-text} anchor="start">
-        outside {ratioText(v.outsideRatio)}
+        {`outside ${ratioText(v.outsideRatio)}${holdsText ? '' : `, ${insideText(v.insideRatio)}`}`}
       </Label>
-      <Label class="strong" x={wall + sameShape / 2} y={short / 2 - (isRoomy ? text * 0.5 : 0)}>
-        {isOpen ? `inside ${ratioText(v.insideRatio)}` : 'no inside left'}
-      </Label>
+      {holdsText && (
+        <Label class="strong" x={wall + sameShape / 2} y={short / 2 - (isRoomy ? text * 0.5 : 0)}>
+          {insideText(v.insideRatio)}
+        </Label>
+      )}
       {isRoomy && (
         <Dimension
           from={[wall, wall + shortInside - text * 0.8]}

@@ -8,7 +8,7 @@ import { namedRatios, nearestNamedRatio } from '../calc/named-ratios.ts';
 import { lengthFromRatio } from '../calc/proportion.ts';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label } from './parts/Label.tsx';
-import { ratioText } from './ratio-text.ts';
+import { insideText, ratioText } from './ratio-text.ts';
 
 const shown = namedRatios.filter(({ name }) => name !== 'golden' && name !== '5:3');
 
@@ -46,7 +46,7 @@ export function SixRatios({ values: v }: { values: Values }) {
             {name === nearest?.name ? `${name}, nearest to yours` : name}
           </Label>
           <Label x={x} y={y - text * 0.8} anchor="start">
-            {`outside ${ratioText(value)}, inside ${ratioText(inside)}`}
+            {`outside ${ratioText(value)}, ${insideText(inside)}`}
           </Label>
           <rect class="wood" x={x} y={y} width={length} height={width} />
           {width > 2 * v.wall && (

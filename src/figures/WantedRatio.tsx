@@ -5,7 +5,7 @@ import { lengthFromRatio, ratio } from '../calc/proportion.ts';
 import { Dimension } from './parts/Dimension.tsx';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label } from './parts/Label.tsx';
-import { ratioText } from './ratio-text.ts';
+import { insideText, ratioText } from './ratio-text.ts';
 
 export function WantedRatio({ values: v }: { values: Values }) {
   const { outsideWidth: width, wall, wantedRatio: wanted } = v;
@@ -30,7 +30,7 @@ export function WantedRatio({ values: v }: { values: Values }) {
       class="tall"
       title="The wanted ratio outside, and inside"
       description={boxes
-        .map((box) => `Outside ${ratioText(box.outside)}, inside ${ratioText(box.inside)}.`)
+        .map((box) => `Outside ${ratioText(box.outside)}, ${insideText(box.inside)}.`)
         .join(' ')}
     >
       {boxes.map(({ length, outside, inside, held }, index) => {
@@ -62,7 +62,7 @@ export function WantedRatio({ values: v }: { values: Values }) {
               />
             )}
             <Label x={length / 2} y={y + width / 2} class={held === 'inside' ? 'strong' : undefined}>
-              inside {ratioText(inside)}
+              {insideText(inside)}
             </Label>
             <Dimension
               from={[0, y + width + text * 0.9]}

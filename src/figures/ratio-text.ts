@@ -6,6 +6,10 @@ import { format } from '../units/index.ts';
 /** "1.71", two decimals at most; a dash where there is no number. */
 export const ratioText = (value: number) => format(value, 'ratio', { system: 'mm', digits: 2 });
 
+/** "inside 1.71", or "no inside" where the walls meet. */
+export const insideText = (value: number) =>
+  Number.isFinite(value) ? `inside ${ratioText(value)}` : 'no inside';
+
 /**
  * What to say after a ratio: ", which is 8:5" or ", about 12:7", in whole numbers with at most eight for the width.
  * Nothing for ratios beyond 4, where whole numbers say no more than the ratio does.
