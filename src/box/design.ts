@@ -14,8 +14,8 @@ import { type FittedPanel, fitBottom, fitLid } from './parts/panel-hold.ts';
 import { bottomPart, lidPart } from './parts/panels.ts';
 import type { Groove, Part } from './parts/part.ts';
 import { type Plan, plan as planOf } from './parts/plan.ts';
-import type { Refusal } from './parts/refusal.ts';
-import { refusalsOf } from './parts/refusals.ts';
+import { refusalsOf, unreadable } from './parts/refusals/index.ts';
+import type { Refusal } from './parts/refusals/refusal.ts';
 import { massOf } from './parts/volume.ts';
 import { wallParts } from './parts/walls.ts';
 import type { Values } from './values.ts';
@@ -49,12 +49,14 @@ export interface Design {
 /** Every number of the result is finite or absent, whatever the inputs; `values` alone may hold NaN, which prints as a dash. */
 export function designBox(box: Box): Design {
   const values = evaluate(box);
-  const plan = planOf(values);
+  const impossible = unreadable(box);
+  const plan = impossible.length > 0 ? undefined : planOf(values);
+  const refusals = impossible.length > 0 ? impossible : refusalsOf(values);
   if (!plan)
     return {
       box,
       values,
-      refusals: refusalsOf(values, undefined, undefined, undefined),
+      refusals,
       plan,
       parts: [],
       grooves: [],
@@ -86,7 +88,7 @@ export function designBox(box: Box): Design {
   return {
     box,
     values,
-    refusals: refusalsOf(values, plan, bottom, lid),
+    refusals,
     plan,
     parts,
     grooves: cut.flatMap(({ grooves }) => grooves.map(({ groove }) => groove)),

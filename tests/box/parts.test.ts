@@ -75,7 +75,7 @@ function gapAt(design: Design, { x, y, z }: Point): string | undefined {
 describe.each(kinds)('a box of kind %s', (kind) => {
   describe.each(joints)('with corners of kind %s', (joint) => {
     test.each(Object.entries(bottoms))('%s', (_, bottom) => {
-      const design = designBox({ ...exampleBox, ...bottom, kind, joint });
+      const design = designBox({ ...exampleBox, clearance: 5, ...bottom, kind, joint });
       const { outsideLength: L, outsideWidth: W, outsideHeight: H, wall: t } = design.values;
       expect(design.refusals).toEqual([]);
       const all = pieces(design);

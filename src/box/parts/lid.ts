@@ -4,6 +4,7 @@ import type { FittedPanel } from './panel-hold.ts';
 import type { Part, WallName } from './part.ts';
 import type { Plan } from './plan.ts';
 import { practice } from './practice.ts';
+import { leastNotch, shortestNotched } from './refusals/opening.ts';
 import type { Prism } from './solid.ts';
 
 /** A thumb notch, gouged across the middle of the lid's front end; mm. */
@@ -41,9 +42,10 @@ export interface Hinges {
 }
 
 /** The notch of a sliding lid; `undefined` for another pull, or where the lid is too thin for one. */
-export function notchOf({ values, lidThickness, length }: Plan): Notch | undefined {
+export function notchOf({ values, lidThickness, length, width, wall }: Plan): Notch | undefined {
   const depth = Math.min(practice.notchDepth, lidThickness - practice.notchFloor);
-  const fits = depth >= 1 && length > 2 * (practice.notchFromEnd + practice.notchRun);
+  const fits =
+    depth >= leastNotch - 1e-9 && length >= shortestNotched && width - 2 * wall >= 2 * practice.notchWidth;
   if (values.kind !== 'sliding' || values.pull !== 'notch' || !fits) return undefined;
   return { width: practice.notchWidth, depth, fromEnd: practice.notchFromEnd, run: practice.notchRun };
 }
@@ -102,7 +104,7 @@ export function pullPart(plan: Plan, panel: FittedPanel): Part | undefined {
 export function hingesOf({ values, length, width }: Plan): Hinges | undefined {
   const run = Math.max(length, width);
   const leaf = values.hingeLength;
-  if (values.kind !== 'sawn' || !(leaf > 0 && run >= 4 * leaf)) return undefined;
+  if (values.kind !== 'sawn' || !(leaf > 0 && run >= 4 * leaf - 1e-6)) return undefined;
   return {
     wall: length >= width ? 'right' : 'back',
     length: leaf,

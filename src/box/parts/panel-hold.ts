@@ -1,142 +1,120 @@
 /**
- * How bottom and lid panel sit in their grooves: sizes with the gap they need today, and their hold on the driest day.
- * A solid panel keeps a gap across the grain for its wood, cut and air; along it 0.5 mm in all. Plywood keeps 0.5 mm on
- * every edge, or none where it is glued (common practice).
+ * How bottom and lid panel sit in their grooves: their sizes with the gap left today, and their hold over the year.
+ * The reader's own gaps decide where there is an input for them; a lid panel held in all four walls gets the gap its
+ * wood needs. Along the grain solid wood keeps 0.5 mm in all; plywood keeps the same room on every edge.
  */
-import { equilibriumMoisture, moistureInAir } from '../../calc/moisture.ts';
-import { widthFigures } from '../../calc/movement.ts';
-import { panelPractice } from '../../calc/panel.ts';
-import { fitPanel, type PanelFit } from '../../calc/panel-fit.ts';
-import { isRefused, type Refused } from '../../calc/refusal.ts';
-import { woodById } from '../woods.ts';
-import type { Band, Plan } from './plan.ts';
+import { panelPractice, widthToCut } from '../../calc/panel.ts';
+import type { Plan } from './plan.ts';
 import { practice } from './practice.ts';
 
-/** A panel in its grooves; mm. What no figure is known for is `undefined`. */
+/** A panel in its grooves; mm. What the tables have no figure for is `undefined`. */
 export interface FittedPanel {
   readonly for: 'bottom' | 'lid';
   readonly material: 'solid' | 'plywood';
   readonly glued: boolean;
-  /** Along the grain, across it, and thickness of the edge in the groove. */
+  /** Along the grain, across it, and thickness of the edge in the groove. Exact: round down. */
   readonly length: number;
   readonly width: number;
   readonly tongue: number;
-  /** Gap today at each edge, panel central. */
+  /** Gap today at each edge, panel central: beside it, and at its ends (at a sliding lid's back end). */
   readonly gapAcross: number;
   readonly gapAlong: number;
-  /** Free play across the grain today and on the driest day, both sides together. */
+  /** Free play across the grain, both sides together: today, what it would need today, and over the year. */
   readonly playToday: number;
+  readonly playNeeded: number | undefined;
+  readonly playAtDampest: number | undefined;
   readonly playAtDriest: number | undefined;
   /** Hold in the groove at each side on the driest day: central, and at the worse side when crept to the other. */
   readonly engagementCentral: number | undefined;
   readonly engagementCrept: number | undefined;
-  /** The movement behind it, for solid panels that float. */
-  readonly fit: PanelFit | undefined;
-  /** Why the movement is not known. */
-  readonly refused: string | undefined;
 }
 
-/** Today's, the driest and the dampest moisture content, %, or why there is none. */
-function moistures({ values }: Plan): readonly [number, number, number] | Refused {
-  const { temperature, humidityToday, humidityDry, humidityDamp } = values;
-  for (const humidity of [humidityToday, humidityDry, humidityDamp]) {
-    const found = moistureInAir(temperature, humidity);
-    if (isRefused(found)) return found;
-  }
-  const at = (humidity: number) => equilibriumMoisture(temperature, humidity);
-  return [at(humidityToday), at(humidityDry), at(humidityDamp)];
-}
-
-/** The movement of a floating solid panel across an opening. */
-function solidFit(plan: Plan, band: Band, allowance: number): PanelFit | Refused {
-  const moisture = moistures(plan);
-  if (isRefused(moisture)) return moisture;
-  const wood = woodById(plan.values.species);
-  if (!wood) return { refused: 'This wood is not in the tables.' };
-  const [today, driest, dampest] = moisture;
-  return fitPanel({
-    opening: plan.width - 2 * plan.wall,
-    grooveDepth: band.depth,
-    figures: widthFigures(wood, plan.values.ringAngle),
-    today,
-    driest,
-    dampest,
-    allowance,
-  });
-}
+const known = (value: number) => (Number.isFinite(value) ? value : undefined);
 
 /** The bottom in its groove or rabbet. */
-export const fitBottom = (plan: Plan): FittedPanel => {
-  const { bottom, bottomFit } = plan.values;
-  const along = bottom === 'solid' ? practice.alongGrain / 2 : practice.plywoodRoom;
-  return fitted(plan, plan.bottomBand, {
-    material: bottom,
-    glued: bottomFit === 'glued',
-    tongue: plan.tongue,
-    free: bottom === 'solid' ? 2 * panelPractice.panelAllowancePerSide : 2 * practice.plywoodRoom,
-    start: plan.wall - plan.bottomBand.depth + (bottomFit === 'glued' ? 0 : along),
-    alongBothEnds: true,
-  });
-};
-
-/** The lid's panel: running in its grooves and out over the front, or held in all four walls of the lid. */
-export const fitLid = (plan: Plan): FittedPanel => {
-  const { lid, kind } = plan.values;
-  const sliding = kind === 'sliding';
-  const solid = lid === 'solid';
-  const along = solid ? practice.alongGrain / 2 : practice.plywoodRoom;
-  return fitted(plan, plan.lidBand, {
-    material: lid,
-    glued: false,
-    tongue: plan.lidThickness,
-    free: sliding
-      ? solid
-        ? panelPractice.lidAllowance
-        : practice.plywoodLidPlay
-      : solid
-        ? 2 * panelPractice.panelAllowancePerSide
-        : 2 * practice.plywoodRoom,
-    // Closed, a sliding lid stops against the bottom of the back's groove, flush with the front.
-    start: sliding ? 0 : plan.wall - plan.lidBand.depth + along,
-    alongBothEnds: !sliding,
-  });
-};
-
-function fitted(
-  plan: Plan,
-  band: Band,
-  how: {
-    material: 'solid' | 'plywood';
-    glued: boolean;
-    tongue: number;
-    /** Play that must be left on the dampest day, or always for plywood. */
-    free: number;
-    start: number;
-    alongBothEnds: boolean;
-  },
-): FittedPanel {
-  const { material, glued, tongue, start, alongBothEnds } = how;
-  const moves = material === 'solid' && !glued;
-  const found = moves ? solidFit(plan, band, how.free) : undefined;
-  const fit = found && !isRefused(found) ? found : undefined;
-  const openingWidth = plan.width - 2 * plan.wall + 2 * band.depth;
-  const playToday = fit ? fit.playToday : glued ? 0 : how.free;
-  const still = moves ? undefined : playToday;
-  const back = plan.wall - band.depth;
-  return {
-    for: band.for,
-    material,
+export function fitBottom(plan: Plan): FittedPanel {
+  const { values: v, wall, length, width, bottomBand } = plan;
+  const glued = v.bottomFit === 'glued';
+  const gap = glued ? 0 : Math.max(0, v.bottomGap);
+  const gapAlong = glued ? 0 : v.bottom === 'solid' ? practice.alongGrain / 2 : gap;
+  const reach = 2 * (wall - bottomBand.depth);
+  const shared = {
+    for: 'bottom',
+    material: v.bottom,
     glued,
-    length: plan.length - start - (alongBothEnds ? start : back),
-    width: openingWidth - playToday,
-    tongue,
-    gapAcross: playToday / 2,
-    gapAlong: alongBothEnds ? start - back : 0,
-    playToday,
-    playAtDriest: fit ? fit.playAtDriest : still,
-    engagementCentral: fit ? fit.engagementCentral : still === undefined ? undefined : band.depth - still / 2,
-    engagementCrept: fit ? fit.engagementCrept : still === undefined ? undefined : band.depth - still,
-    fit,
-    refused: found && isRefused(found) ? found.refused : undefined,
+    length: length - reach - 2 * gapAlong,
+    width: width - reach - 2 * gap,
+    tongue: plan.tongue,
+    gapAcross: gap,
+    gapAlong,
+    playToday: 2 * gap,
+  } as const;
+  if (glued) return { ...shared, playNeeded: 0, ...still(bottomBand.depth, 0) };
+  return {
+    ...shared,
+    playNeeded: known(2 * v.bottomGapNeeded),
+    playAtDampest: known(v.bottomPlayDamp),
+    playAtDriest: known(bottomBand.depth - v.bottomEngagementCrept),
+    engagementCentral: known(v.bottomEngagement),
+    engagementCrept: known(v.bottomEngagementCrept),
   };
 }
+
+/** The lid's panel: running in its grooves and out over the front, or held in all four walls of the lid. */
+export function fitLid(plan: Plan): FittedPanel {
+  const { values: v, wall, length, width, lidBand, lidThickness } = plan;
+  const reach = wall - lidBand.depth;
+  const between = width - 2 * reach;
+  const shared = { for: 'lid', material: v.lid, glued: false, tongue: lidThickness } as const;
+  if (v.kind === 'sliding') {
+    const play = Math.max(0, v.lidPlay);
+    return {
+      ...shared,
+      // Closed, it stops against the bottom of the back's groove, flush with the front.
+      length: length - reach,
+      width: between - play,
+      gapAcross: play / 2,
+      gapAlong: 0,
+      playToday: play,
+      playNeeded: known(v.lidPlayNeeded),
+      playAtDampest: known(v.lidPlayDamp),
+      playAtDriest: known(v.lidPlayDry),
+      engagementCentral: known(lidBand.depth - v.lidPlayDry / 2),
+      engagementCrept: known(v.lidEngagement),
+    };
+  }
+  const solid = v.lid === 'solid';
+  const gapAlong = solid ? practice.alongGrain / 2 : practice.plywoodRoom;
+  const allowance = 2 * panelPractice.panelAllowancePerSide;
+  const rise = v.moistureDamp - v.moistureToday;
+  const fall = v.moistureToday - v.moistureDry;
+  const needed = widthToCut.compute({ B: between, C: v.movementUp, u: rise, c: allowance });
+  const cut = solid ? (known(needed) ?? between - allowance) : between - 2 * practice.plywoodRoom;
+  const play = between - cut;
+  const dry = play + cut * v.movementDown * fall;
+  return {
+    ...shared,
+    length: length - 2 * reach - 2 * gapAlong,
+    width: cut,
+    gapAcross: play / 2,
+    gapAlong,
+    playToday: play,
+    ...(solid
+      ? {
+          playNeeded: known(between - needed),
+          playAtDampest: known(play - cut * v.movementUp * rise),
+          playAtDriest: known(dry),
+          engagementCentral: known(lidBand.depth - dry / 2),
+          engagementCrept: known(lidBand.depth - dry),
+        }
+      : { playNeeded: play, ...still(lidBand.depth, play) }),
+  };
+}
+
+/** A panel that is taken not to move. */
+const still = (depth: number, play: number) => ({
+  playAtDampest: play,
+  playAtDriest: play,
+  engagementCentral: depth - play / 2,
+  engagementCrept: depth - play,
+});

@@ -6,10 +6,8 @@ export const practice = {
   lidSlip: 0.3,
   /** Free length of a solid panel along the grain, both ends together. */
   alongGrain: 0.5,
-  /** Room on each edge of plywood that is not glued. */
+  /** Room on each edge of a plywood lid panel held in four walls. */
   plywoodRoom: 0.5,
-  /** Play of a plywood lid that slides, both sides together (usual 0.3 to 0.4). */
-  plywoodLidPlay: 0.4,
   /** The rabbet under a bottom reaches this much further than its groove is deep, so that the tongue meets wood first: ours. */
   rabbetBeyondGroove: 0.5,
   /** Cut longer and wider than finished, to trim. */

@@ -1,5 +1,4 @@
 /** Volume of solids, exactly, and the mass of parts. */
-import { equilibriumMoisture } from '../../calc/moisture.ts';
 import type { Part } from './part.ts';
 import type { Plan } from './plan.ts';
 import { practice } from './practice.ts';
@@ -129,11 +128,9 @@ export function volumeOf({ block, cuts }: Solid): number {
   return volume;
 }
 
-/** Mass of all parts, g, at today's moisture; `undefined` where the wood's density is not known. */
+/** Mass of all parts, g, the wood at 12 % moisture; `undefined` where the wood's density is not known. */
 export function massOf({ values }: Plan, parts: readonly Part[]): number | undefined {
-  const { specificGravity, temperature, humidityToday } = values;
-  // Specific gravity is oven-dry mass over volume at 12 %: the water comes on top.
-  const density = specificGravity * (1 + equilibriumMoisture(temperature, humidityToday) / 100);
+  const density = values.woodDensity / 1000;
   let mass = 0;
   for (const { pieces, material } of parts)
     for (const piece of pieces)
