@@ -10,15 +10,17 @@ import type { Corner } from './parts/joints/joint.ts';
 import { type Hinges, hingesOf, type LidRun, lidRun, notchCut, notchOf, pullPart } from './parts/lid.ts';
 import { linerParts } from './parts/liner.ts';
 import { keyParts, splineParts } from './parts/loose.ts';
+import { massOf } from './parts/mass.ts';
 import { type FittedPanel, fitBottom, fitLid } from './parts/panel-hold.ts';
 import { bottomPart, lidPart } from './parts/panels.ts';
 import type { Groove, Part } from './parts/part.ts';
 import { type Plan, plan as planOf } from './parts/plan.ts';
+import type { Refusal } from './parts/refusal.ts';
 import { refusalsOf, unreadable } from './parts/refusals/index.ts';
-import type { Refusal } from './parts/refusals/refusal.ts';
-import { massOf } from './parts/volume.ts';
 import { wallParts } from './parts/walls.ts';
 import type { Values } from './values.ts';
+
+export type { Refusal };
 
 export interface Design {
   readonly box: Box;

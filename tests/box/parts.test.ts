@@ -103,6 +103,15 @@ describe.each(kinds)('a box of kind %s', (kind) => {
   });
 });
 
+test.each(kinds)('the volume of every part of a %s box is that of its pieces together', (kind) => {
+  for (const joint of joints)
+    for (const { name, pieces, volume } of designBox({ ...exampleBox, kind, joint, pull: 'glued' }).parts)
+      expect(
+        pieces.reduce((sum, piece) => sum + volumeOf(piece), 0),
+        name,
+      ).toBeCloseTo(volume, 6);
+});
+
 test.each(kinds)('the volume of every piece of a %s box is what counting points in it gives', (kind) => {
   const next = random(3);
   for (const joint of joints) {

@@ -3,6 +3,7 @@
  * A wall whose wood fills the corner at groove height is stopped at wall − depth from the corner, which is where the
  * panel's edge needs it; its mate runs out into the socket, where nothing shows.
  */
+import { grooveStop } from '../../calc/groove-corner.ts';
 import type { Frame } from './frames.ts';
 import { joints } from './joints/index.ts';
 import { type Groove, type WallName, wallNames } from './part.ts';
@@ -42,7 +43,7 @@ function grooveIn(plan: Plan, frame: Frame, band: Band, wall: WallName): CutGroo
     const [low, high] = [band.low - frame.low, band.high - frame.low];
     return joint.shows(owner, frame.corners[end], plan, low, high, band.depth);
   };
-  const reach = thickness - band.depth;
+  const reach = grooveStop.compute({ t: thickness, g: band.depth });
   const lowStopped = stopped(lowEnd);
   const highStopped = stopped(highEnd);
   const from = lowStopped ? reach : inset;

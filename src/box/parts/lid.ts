@@ -96,6 +96,7 @@ export function pullPart(plan: Plan, panel: FittedPanel): Part | undefined {
     finished,
     rough: roughSize(finished, values.planing),
     pieces: [{ block: { x: [0, wall], y: [side, width - side], z: [low, height] }, cuts: [], opens: true }],
+    volume: finished.length * finished.width * finished.thickness,
     note: 'Glued across the lid’s front end; its grain crosses the lid’s.',
   };
 }

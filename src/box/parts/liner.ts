@@ -3,6 +3,7 @@ import { roughSize } from './allowance.ts';
 import type { Part, WallName } from './part.ts';
 import type { Plan } from './plan.ts';
 import { type Block, mirrored, type Prism, slot } from './solid.ts';
+import { volumeOf } from './volume.ts';
 
 /** The liner of a lift-off lid: mitered, from the floor to above the rim, thinner there by the room around it. */
 export function linerParts(plan: Plan): Part[] {
@@ -45,6 +46,7 @@ export function linerParts(plan: Plan): Part[] {
       finished,
       rough: roughSize(finished, planing),
       pieces: [{ block, cuts, opens: false }],
+      volume: volumeOf({ block, cuts }),
       note: 'Mitered at both ends; planed thinner above the rim so that the lid slips over it.',
     };
   };

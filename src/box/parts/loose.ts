@@ -4,6 +4,7 @@ import { keyLeg, keySlot, splineSection, splineSlot } from './joints/miter.ts';
 import type { Part, Piece } from './part.ts';
 import type { Plan } from './plan.ts';
 import { between, mirrored, type Prism, raised, type Solid } from './solid.ts';
+import { areaOf } from './volume.ts';
 
 /** What a convex outline fills, as its bounding block with the corners cut away. The outline goes round counterclockwise. */
 function filled({ from, to, outline }: Prism): Solid {
@@ -76,6 +77,7 @@ export function keyParts(plan: Plan, all: readonly Frame[]): Part[] {
       finished,
       rough: { ...finished, length: finished.length + 6, width: finished.width + 3 },
       pieces: keyed.flatMap(({ frame, solids }) => solids.flatMap((solid) => placed(plan, frame, solid))),
+      volume: count * areaOf(keySlot(wall, { from: 0, to: 0 }).outline) * values.keyThickness,
       note: 'Glued in after the corners, then cut flush. The size is the triangle’s long edge and its height.',
     },
   ];
@@ -102,6 +104,8 @@ export function splineParts(plan: Plan, all: readonly Frame[]): Part[] {
       finished,
       rough: { ...finished, width: finished.width + 6 },
       pieces: solids.flatMap((solid) => placed(plan, frame, solid)),
+      // Two at the front, two at the back; the saw line is lost.
+      volume: finished.length * finished.thickness * 2 * (frame.height + frame.frontHeight - 2 * plan.sawn),
       note:
         frame.frontHeight < frame.height
           ? 'Grain runs across the miter. The two at the front are as high as the front.'

@@ -5,6 +5,7 @@ import type { Part } from './part.ts';
 import type { Band, Plan } from './plan.ts';
 import { practice } from './practice.ts';
 import { type Block, type Prism, slot } from './solid.ts';
+import { volumeOf } from './volume.ts';
 
 /** Where a panel lies, its tongue between two heights. */
 function panelBlock(plan: Plan, band: Band, panel: FittedPanel, low: number, high: number): Block {
@@ -21,6 +22,7 @@ export function bottomPart(plan: Plan, panel: FittedPanel): Part | undefined {
   const block = panelBlock(plan, bottomBand, panel, floor - thickness, floor);
   const finished = { length: panel.length, width: panel.width, thickness };
   const rabbeted = thickness - tongue > 1e-6;
+  const solid = { block, cuts: rabbeted ? edgeRabbets(block, bottomRabbet(plan), floor - tongue) : [] };
   return {
     name: 'bottom',
     label: 'bottom',
@@ -29,13 +31,8 @@ export function bottomPart(plan: Plan, panel: FittedPanel): Part | undefined {
     grain: 'x',
     finished,
     rough: values.bottom === 'solid' ? roughSize(finished, values.planing) : finished,
-    pieces: [
-      {
-        block,
-        cuts: rabbeted ? edgeRabbets(block, bottomRabbet(plan), floor - tongue) : [],
-        opens: false,
-      },
-    ],
+    pieces: [{ ...solid, opens: false }],
+    volume: volumeOf(solid),
     note: rabbeted ? 'Rabbeted underneath on all four edges, so that its tongue enters the groove.' : '',
   };
 }
@@ -62,6 +59,7 @@ export function lidPart(plan: Plan, panel: FittedPanel, notch: Prism | undefined
   if (!(thickness > 0 && panel.width > 0 && panel.length > 0)) return undefined;
   const finished = { length: panel.length, width: panel.width, thickness };
   const block = panelBlock(plan, lidBand, panel, lidUnder, lidUnder + thickness);
+  const solid = { block, cuts: notch ? [notch] : [] };
   return {
     name: 'lid',
     label: values.kind === 'sliding' ? 'lid' : 'lid panel',
@@ -70,7 +68,8 @@ export function lidPart(plan: Plan, panel: FittedPanel, notch: Prism | undefined
     grain: 'x',
     finished,
     rough: values.lid === 'solid' ? roughSize(finished, values.planing) : finished,
-    pieces: [{ block, cuts: notch ? [notch] : [], opens: true }],
+    pieces: [{ ...solid, opens: true }],
+    volume: volumeOf(solid),
     note: values.kind === 'sliding' ? 'Grain along the way it slides.' : '',
   };
 }

@@ -62,6 +62,8 @@ export interface Part {
   readonly rough: Size;
   /** A wall of a sawn box is cut as one part and becomes two pieces; keys and splines are many. */
   readonly pieces: readonly Piece[];
+  /** Wood of all its pieces together, mm³. */
+  readonly volume: number;
   /** What the maker should know, in a sentence; may be empty. */
   readonly note: string;
 }

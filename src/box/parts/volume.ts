@@ -1,25 +1,57 @@
-/** Volume of solids, exactly, and the mass of parts. */
-import type { Part } from './part.ts';
-import type { Plan } from './plan.ts';
-import { practice } from './practice.ts';
+/** Volume of solids, exactly. */
 import type { Axis, Prism, Solid } from './solid.ts';
 
 type Corner = readonly [number, number];
 type Outline = readonly Corner[];
+type Range = readonly [low: number, high: number];
+
+/** A prism along one axis with the bounds of its outline, which goes round counterclockwise. */
+interface Bounded {
+  readonly along: Range;
+  readonly outline: Outline;
+  readonly u: Range;
+  readonly v: Range;
+  /** Whether the outline is the rectangle of those bounds. */
+  readonly box: boolean;
+}
 
 const others: Readonly<Record<Axis, readonly [Axis, Axis]>> = { x: ['y', 'z'], y: ['x', 'z'], z: ['x', 'y'] };
 
-function area(outline: Outline): number {
+/** Twice the area; positive where the outline goes round counterclockwise. */
+function twiceArea(outline: Outline): number {
   let twice = 0;
-  for (let index = 0; index < outline.length; index++) {
-    const [u1, v1] = outline[index]!;
-    const [u2, v2] = outline[(index + 1) % outline.length]!;
+  let [u1, v1] = outline.at(-1)!;
+  for (const [u2, v2] of outline) {
     twice += u1 * v2 - u2 * v1;
+    u1 = u2;
+    v1 = v2;
   }
-  return Math.abs(twice) / 2;
+  return twice;
 }
 
-/** The part of a convex outline inside another convex outline that goes round counterclockwise. */
+function bounded(along: Range, outline: Outline): Bounded {
+  let [lowU, lowV] = outline[0]!;
+  let highU = lowU;
+  let highV = lowV;
+  for (const [u, v] of outline) {
+    if (u < lowU) lowU = u;
+    if (u > highU) highU = u;
+    if (v < lowV) lowV = v;
+    if (v > highV) highV = v;
+  }
+  let box = outline.length === 4;
+  for (const [u, v] of outline) if ((u !== lowU && u !== highU) || (v !== lowV && v !== highV)) box = false;
+  return { along, outline, u: [lowU, highU], v: [lowV, highV], box };
+}
+
+const rectangle = ([u1, u2]: Range, [v1, v2]: Range): Outline => [
+  [u1, v1],
+  [u2, v1],
+  [u2, v2],
+  [u1, v2],
+];
+
+/** The part of a convex outline inside another one. */
 function clipped(outline: Outline, by: Outline): Outline {
   let left = outline;
   for (let edge = 0; edge < by.length && left.length > 0; edge++) {
@@ -27,113 +59,84 @@ function clipped(outline: Outline, by: Outline): Outline {
     const [u2, v2] = by[(edge + 1) % by.length]!;
     const aside = ([u, v]: Corner) => (u2 - u1) * (v - v1) - (v2 - v1) * (u - u1);
     const next: Corner[] = [];
-    for (let index = 0; index < left.length; index++) {
-      const here = left[index]!;
-      const there = left[(index + 1) % left.length]!;
-      const a = aside(here);
+    let here = left.at(-1)!;
+    let a = aside(here);
+    for (const there of left) {
       const b = aside(there);
-      if (a >= 0) next.push(here);
       if ((a > 0 && b < 0) || (a < 0 && b > 0)) {
         const share = a / (a - b);
         next.push([here[0] + share * (there[0] - here[0]), here[1] + share * (there[1] - here[1])]);
       }
+      if (b >= 0) next.push(there);
+      here = there;
+      a = b;
     }
     left = next;
   }
   return left;
 }
 
-const isBox = ({ outline }: Prism) =>
-  outline.length === 4 &&
-  outline.every(([u, v], index) => {
-    const [u2, v2] = outline[(index + 1) % 4]!;
-    return u === u2 || v === v2;
-  });
+const meet = (a: Range, b: Range): Range => [Math.max(a[0], b[0]), Math.min(a[1], b[1])];
+const apart = (a: Range, b: Range) => a[0] >= b[1] || b[0] >= a[1];
+const within = (a: Range, b: Range) => a[0] >= b[0] && a[1] <= b[1];
 
-const counterclockwise = (low: Corner, high: Corner): Outline => [
-  low,
-  [high[0], low[1]],
-  high,
-  [low[0], high[1]],
-];
-
-/** A box-shaped prism as a prism along another axis. */
-function along(prism: Prism, axis: Axis): Prism {
-  if (prism.axis === axis) return prism;
-  const extent = {} as Record<Axis, readonly [number, number]>;
-  const [u, v] = others[prism.axis];
-  const us = prism.outline.map(([value]) => value);
-  const vs = prism.outline.map(([, value]) => value);
-  extent[prism.axis] = [prism.from, prism.to];
-  extent[u] = [Math.min(...us), Math.max(...us)];
-  extent[v] = [Math.min(...vs), Math.max(...vs)];
-  const [first, second] = others[axis];
-  const outline = counterclockwise(
-    [extent[first][0], extent[second][0]],
-    [extent[first][1], extent[second][1]],
-  );
-  return { axis, from: extent[axis][0], to: extent[axis][1], outline };
+/** What two prisms along the same axis share; `undefined` for nothing. */
+function shared(a: Bounded, b: Bounded): Bounded | undefined {
+  if (apart(a.along, b.along) || apart(a.u, b.u) || apart(a.v, b.v)) return undefined;
+  const along = meet(a.along, b.along);
+  if (b.box && within(a.u, b.u) && within(a.v, b.v)) return { ...a, along };
+  if (a.box && b.box) return bounded(along, rectangle(meet(a.u, b.u), meet(a.v, b.v)));
+  const outline = clipped(a.outline, b.outline);
+  return outline.length > 2 ? bounded(along, outline) : undefined;
 }
 
-const turned = (outline: Outline): Outline => {
-  let twice = 0;
-  outline.forEach(([u1, v1], index) => {
-    const [u2, v2] = outline[(index + 1) % outline.length]!;
-    twice += u1 * v2 - u2 * v1;
-  });
-  return twice < 0 ? [...outline].reverse() : outline;
-};
-
-/** Area covered by convex outlines together, overlaps counted once: A ∪ B = A + B − A ∩ B, taken one outline after the other. */
-function covered(outlines: readonly Outline[]): number {
-  let sum = 0;
-  outlines.forEach((outline, index) => {
-    const shared = outlines
-      .slice(0, index)
-      .map((earlier) => clipped(outline, earlier))
-      .filter((part) => part.length > 2);
-    sum += area(outline) - (shared.length > 0 ? covered(shared) : 0);
-  });
-  return sum;
-}
-
-/**
- * Volume of a solid, mm³, exactly: it is sliced where a cut begins or ends, and each slice has one outline.
- * All cuts must be prisms along one axis, save those with rectangular outlines.
- */
-export function volumeOf({ block, cuts }: Solid): number {
-  const axis = cuts.find((cut) => !isBox(cut))?.axis ?? 'z';
-  const [first, second] = others[axis];
-  const frame = counterclockwise([block[first][0], block[second][0]], [block[first][1], block[second][1]]);
-  const [low, high] = block[axis];
-  const prisms = cuts
-    .map((cut) => along(cut, axis))
-    .filter(({ from, to }) => to > low && from < high)
-    .map(({ from, to, outline }) => ({ from, to, outline: clipped(turned(outline), frame) }))
-    .filter(({ outline }) => outline.length > 2);
-  const levels = [low, high, ...prisms.flatMap(({ from, to }) => [from, to])]
-    .filter((level) => level >= low && level <= high)
-    .sort((a, b) => a - b);
+/** Volume that prisms fill together, overlaps counted once: each adds what the ones before it do not fill yet. */
+function filled(prisms: readonly Bounded[]): number {
   let volume = 0;
-  for (let index = 1; index < levels.length; index++) {
-    const from = levels[index - 1]!;
-    const to = levels[index]!;
-    if (to <= from) continue;
-    const middle = (from + to) / 2;
-    const here = prisms
-      .filter((prism) => prism.from < middle && prism.to > middle)
-      .map(({ outline }) => outline);
-    volume += (to - from) * (area(frame) - covered(here));
-  }
+  prisms.forEach((prism, index) => {
+    const [low, high] = prism.along;
+    volume += ((high - low) * twiceArea(prism.outline)) / 2;
+    const before: Bounded[] = [];
+    for (let earlier = 0; earlier < index; earlier++) {
+      const part = shared(prism, prisms[earlier]!);
+      if (part) before.push(part);
+    }
+    if (before.length > 0) volume -= filled(before);
+  });
   return volume;
 }
 
-/** Mass of all parts, g, the wood at 12 % moisture; `undefined` where the wood's density is not known. */
-export function massOf({ values }: Plan, parts: readonly Part[]): number | undefined {
-  const density = values.woodDensity / 1000;
-  let mass = 0;
-  for (const { pieces, material } of parts)
-    for (const piece of pieces)
-      mass += (volumeOf(piece) / 1000) * (material === 'solid' ? density : practice.plywoodDensity);
-  return Number.isFinite(mass) && mass > 0 ? mass : undefined;
+/** A cut as a prism along `axis`, which is its own unless it is a box. */
+function turned({ axis, from, to, outline }: Prism, along: Axis): Bounded {
+  if (axis === along) {
+    const round = twiceArea(outline) < 0 ? [...outline].reverse() : outline;
+    return bounded([from, to], round);
+  }
+  const { u, v } = bounded([from, to], outline);
+  const [first, second] = others[axis];
+  const extent = { [axis]: [from, to], [first]: u, [second]: v } as Record<Axis, Range>;
+  const [newU, newV] = others[along];
+  return bounded(extent[along], rectangle(extent[newU], extent[newV]));
 }
+
+/**
+ * Volume of a solid, mm³, exactly.
+ * All its cuts must be prisms along one axis, save those with rectangular outlines.
+ */
+export function volumeOf({ block, cuts }: Solid): number {
+  const whole = (block.x[1] - block.x[0]) * (block.y[1] - block.y[0]) * (block.z[1] - block.z[0]);
+  if (cuts.length === 0) return whole;
+  const slanted = cuts.find((cut) => !bounded([cut.from, cut.to], cut.outline).box);
+  const axis = slanted?.axis ?? 'z';
+  const [first, second] = others[axis];
+  const frame = bounded(block[axis], rectangle(block[first], block[second]));
+  const inside: Bounded[] = [];
+  for (const cut of cuts) {
+    const part = shared(turned(cut, axis), frame);
+    if (part) inside.push(part);
+  }
+  return whole - filled(inside);
+}
+
+/** Area of an outline, mm²; either direction will do. */
+export const areaOf = (outline: Outline): number => Math.abs(twiceArea(outline)) / 2;

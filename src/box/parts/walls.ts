@@ -6,6 +6,7 @@ import { joints } from './joints/index.ts';
 import { type Part, type Piece, type WallName, wallNames } from './part.ts';
 import type { Plan } from './plan.ts';
 import { between, mirrored, type Prism, type Solid } from './solid.ts';
+import { volumeOf } from './volume.ts';
 
 const labels: Readonly<Record<WallName, string>> = {
   front: 'front',
@@ -16,11 +17,18 @@ const labels: Readonly<Record<WallName, string>> = {
 
 /** The four walls of a frame. */
 export function wallParts(plan: Plan, frame: Frame, grooves: readonly CutGroove[]): Part[] {
+  const volumes = new Map<WallName, number>();
   return wallNames.map((wall) => {
     const own = grooves.filter(({ groove }) => groove.wall === wall).map(({ cut }) => cut);
     const solid = wallSolid(plan, frame, wall, own);
     const { x, y, z } = solid.block;
     const run = isSide(wall) ? x : y;
+    const placed = pieces(plan, frame, solid);
+    // Opposite walls are mirror images, save front and back under a sliding lid.
+    const twin =
+      wall === 'right' ? 'left' : wall === 'back' && plan.values.kind !== 'sliding' ? 'front' : wall;
+    const volume = volumes.get(twin) ?? placed.reduce((sum, piece) => sum + volumeOf(piece), 0);
+    volumes.set(wall, volume);
     const finished = { length: run[1] - run[0], width: z[1] - z[0], thickness: plan.wall };
     return {
       name: frame.of === 'lid' ? (`lid-${wall}` as const) : wall,
@@ -30,7 +38,8 @@ export function wallParts(plan: Plan, frame: Frame, grooves: readonly CutGroove[
       grain: isSide(wall) ? 'x' : 'y',
       finished,
       rough: roughSize(finished, plan.values.planing),
-      pieces: pieces(plan, frame, solid),
+      pieces: placed,
+      volume,
       note: note(plan, wall),
     };
   });

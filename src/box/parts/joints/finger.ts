@@ -1,4 +1,5 @@
 /** Finger joint: straight fingers of one width from the lower edge up, the first on the side. */
+import { fingerLayout } from '../../../calc/finger-layout.ts';
 import { slot } from '../solid.ts';
 import { type Joint, noise, overlap, plain, type Segment } from './joint.ts';
 
@@ -6,25 +7,24 @@ import { type Joint, noise, overlap, plain, type Segment } from './joint.ts';
 export const mostFingers = 200;
 
 /** What a finger joint of that height gives each wall; an end that is lower than its sides loses what lies above it. */
-export function fingerLayout(height: number, finger: number, endHeight = height) {
-  const count = height / finger;
-  if (!(finger > 0 && count <= mostFingers)) return { segments: [], sliver: undefined };
+export function fingerSegments(height: number, width: number, endHeight = height) {
+  if (!(width > 0 && height / width <= mostFingers)) return { segments: [], sliver: undefined };
   const segments: Segment[] = [];
-  const part: number[] = [];
-  for (let index = 0; index < count - noise; index++) {
-    const from = index * finger;
+  let sliver: number | undefined;
+  for (const { from, to, wall } of fingerLayout(height, width)) {
     if (from >= endHeight - noise) break;
-    const whole = from + finger;
-    const to = Math.min(whole, index % 2 ? endHeight : height);
-    if (whole - to > noise) part.push(to - from);
-    segments.push({ from, to, owner: index % 2 ? 'end' : 'side' });
+    const owner = wall === 'first' ? 'side' : 'end';
+    const upper = owner === 'end' ? Math.min(to, endHeight) : to;
+    if (width - (upper - from) > noise) sliver = Math.min(sliver ?? width, upper - from);
+    segments.push({ from, to: upper, owner });
   }
+  // Above a lower end the side is left whole.
   const last = segments.at(-1);
   if (last && last.to < height - noise) {
     if (last.owner === 'side') segments[segments.length - 1] = { ...last, to: height };
     else segments.push({ from: last.to, to: height, owner: 'side' });
   }
-  return { segments, sliver: part.length > 0 ? Math.min(...part) : undefined };
+  return { segments, sliver };
 }
 
 /** Half of slot minus finger is lost at each border, a quarter on either side of it. */
@@ -33,7 +33,7 @@ const quarter = (fit: number, finger: number) => Math.min(Math.max(fit, 0), fing
 export const finger: Joint = {
   inset: () => 0,
   layout: ({ height, endHeight }, { values }) => {
-    const { segments, sliver } = fingerLayout(height, values.fingerWidth, endHeight);
+    const { segments, sliver } = fingerSegments(height, values.fingerWidth, endHeight);
     return segments.length > 0
       ? { ...plain, segments, sliver }
       : { ...plain, segments: [{ from: 0, to: height, owner: 'side' }] };

@@ -2,11 +2,11 @@
 import type { Box } from '../../box.ts';
 import { fields, type NumberName } from '../../fields.ts';
 import type { Values } from '../../values.ts';
+import { type Condition, type Refusal, refuse } from '../refusal.ts';
 import { jointConditions } from './joints.ts';
 import { miterConditions } from './miters.ts';
 import { openingConditions } from './opening.ts';
 import { panelConditions } from './panels.ts';
-import { type Condition, type Refusal, refuse } from './refusal.ts';
 import { sizeConditions } from './sizes.ts';
 
 /** From the whole to the detail, as the box is drawn. */

@@ -1,6 +1,6 @@
 /** Conditions that joints share: an input that must be positive, a count within bounds. */
 import type { Values } from '../../values.ts';
-import type { Condition } from './refusal.ts';
+import type { Condition } from '../refusal.ts';
 
 /** A size of the joint that must be more than nothing. */
 export const positive = (

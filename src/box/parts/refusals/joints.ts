@@ -3,8 +3,8 @@ import type { Values } from '../../values.ts';
 import { mostTails } from '../joints/dovetail.ts';
 import { mostFingers } from '../joints/finger.ts';
 import { type Plan, plan } from '../plan.ts';
+import { both, type Condition } from '../refusal.ts';
 import { countWithin, positive } from './joint-inputs.ts';
-import { both, type Condition } from './refusal.ts';
 
 /** Heights of the ends that a joint has to fill: of the front, and of a lift-off lid. */
 const endHeights = ({ values, height, rim, frontTop, sawn }: Plan) =>

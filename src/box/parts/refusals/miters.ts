@@ -3,8 +3,8 @@ import type { Values } from '../../values.ts';
 import { keyShare, mostKeys, splineSection } from '../joints/miter.ts';
 import { plan } from '../plan.ts';
 import { practice } from '../practice.ts';
+import { both, type Condition } from '../refusal.ts';
 import { countWithin, positive } from './joint-inputs.ts';
-import { both, type Condition } from './refusal.ts';
 
 const keyZone = (v: Values) => {
   const planned = plan(v);

@@ -1,7 +1,7 @@
 /** What makes the way the box opens impossible: notch, liner, saw line, hinges. */
 import type { Values } from '../../values.ts';
 import { practice } from '../practice.ts';
-import { both, type Condition } from './refusal.ts';
+import { both, type Condition } from '../refusal.ts';
 
 const notched = (v: Values) => v.kind === 'sliding' && v.pull === 'notch';
 const lifts = (v: Values) => v.kind === 'lift-off';

@@ -1,7 +1,7 @@
 /** What makes the bottom, the lid's panel or their grooves impossible. */
 import type { Values } from '../../values.ts';
 import { practice } from '../practice.ts';
-import { both, type Condition } from './refusal.ts';
+import { both, type Condition } from '../refusal.ts';
 
 const inGroove = (v: Values) => v.bottomSeat === 'groove';
 const slides = (v: Values) => v.kind === 'sliding';

@@ -1,6 +1,6 @@
 /** What makes a box impossible by its sizes. */
 import type { Values } from '../../values.ts';
-import { both, type Condition } from './refusal.ts';
+import { both, type Condition } from '../refusal.ts';
 
 /** Least inside that is offered as a cure, mm: ours. */
 const someRoom = 10;

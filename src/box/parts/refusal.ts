@@ -1,8 +1,8 @@
 /** Something about the box that cannot be built, and the change that mends it. */
-import { format } from '../../../units/index.ts';
-import type { Box } from '../../box.ts';
-import { fields } from '../../fields.ts';
-import type { Values } from '../../values.ts';
+import { format } from '../../units/index.ts';
+import type { Box } from '../box.ts';
+import { fields } from '../fields.ts';
+import type { Values } from '../values.ts';
 
 export interface Refusal {
   /** Permanent name of the condition: "groove-through-wall". */
