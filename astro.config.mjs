@@ -2,6 +2,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { offline } from './src/build/offline.ts';
+import { withoutWords } from './src/build/without-words.ts';
 import { woodsPlugin } from './src/build/woods-plugin.ts';
 
 // BASE_PATH hosts the site below a sub-path, SITE_URL makes its links absolute where the web asks for it.
@@ -11,7 +12,7 @@ export default defineConfig({
   trailingSlash: 'always',
   integrations: [mdx(), preact(), offline()],
   vite: {
-    plugins: [woodsPlugin()],
+    plugins: [woodsPlugin(), withoutWords()],
     build: {
       rolldownOptions: {
         output: {
@@ -20,13 +21,7 @@ export default defineConfig({
             groups: [
               {
                 name: 'notebook',
-                test: /preact|[\\/]src[\\/](units|notebook(?!.*use-store))[\\/]/,
-                priority: 2,
-              },
-              {
-                name: 'box',
-                test: /[\\/]widgets[\\/](Lab|Control|VerdictLine)\.tsx|Quantity|use-store|[\\/]box[\\/]checks|figures[\\/]parts/,
-                priority: 1,
+                test: /preact|[\\/]src[\\/](units|notebook(?!.*(files|designs)))[\\/]|[\\/]widgets[\\/](Lab|Control|VerdictLine|Why|subject|Exercise|GuessForm|PutInMyBox|RecallQuestion|RuleForMyBox)\.tsx|[\\/]figures[\\/]parts[\\/]/,
               },
             ],
           },

@@ -7,7 +7,7 @@
 import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { type Box, exampleBox } from '../box/box.ts';
-import { evaluate } from '../box/evaluate.ts';
+import { bareModel, compute, type Model } from '../box/model.ts';
 import type { Values } from '../box/values.ts';
 import type { UnitSystem } from '../units/index.ts';
 import { change, currentBox, wake } from './current.ts';
@@ -25,8 +25,11 @@ export interface Store {
   readonly putInMine: () => void;
 }
 
-/** @param pins inputs that a lesson fixes for its own figure; the reader may move them without touching their box. */
-export function useStore(pins?: Partial<Box>): Store {
+/**
+ * @param model what is computed: the results of one subject, or of the whole box
+ * @param pins inputs that a lesson fixes for its own figure; the reader may move them without touching their box
+ */
+export function useStore({ results }: Model = bareModel, pins?: Partial<Box>): Store {
   const live = useSignal(false);
   useEffect(() => {
     wake();
@@ -34,7 +37,7 @@ export function useStore(pins?: Partial<Box>): Store {
   }, []);
   const pinned = useSignal<Partial<Box> | undefined>(pins);
   const values = useComputed(() =>
-    evaluate({ ...(live.value ? currentBox.value : exampleBox), ...pinned.value }),
+    compute(results, { ...(live.value ? currentBox.value : exampleBox), ...pinned.value }),
   );
   const system = useComputed<UnitSystem>(() => (live.value ? units.value : 'mm'));
   return {

@@ -4,7 +4,12 @@
 import { isSymbolNode, type MathNode, parse } from 'mathjs';
 import temml from 'temml';
 import type { AnyRelation } from '../box/result.ts';
-import type { Equation } from '../widgets/Why.tsx';
+
+/** MathML of a relation. */
+export interface Equation {
+  readonly symbols: string;
+  readonly numbers: string;
+}
 
 const made = new Map<string, Equation>();
 

@@ -4,8 +4,8 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import { type Box, exampleBox } from '../box/box.ts';
-import { evaluate, results } from '../box/evaluate.ts';
 import { fields, type NumberName } from '../box/fields.ts';
+import { compute, type Model } from '../box/model.ts';
 import type { ResultName } from '../box/values.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { units } from '../notebook/units.ts';
@@ -25,7 +25,15 @@ export interface Props {
   slips?: readonly { result: ResultName; times?: number; says: string }[];
 }
 
-export default function Exercise({ ask, sets, tell, result: name, within, slips = [] }: Props) {
+export function Exercise({
+  model,
+  ask,
+  sets,
+  tell,
+  result: name,
+  within,
+  slips = [],
+}: Props & { model: Model }) {
   const id = useId();
   const which = useSignal(0);
   const text = useSignal('');
@@ -39,8 +47,8 @@ export default function Exercise({ ask, sets, tell, result: name, within, slips 
     [],
   );
 
-  const values = evaluate({ ...exampleBox, ...sets[which.value % sets.length] });
-  const result = results[name];
+  const values = compute(model.results, { ...exampleBox, ...sets[which.value % sets.length] });
+  const result = model.results[name]!;
   const right = values[name];
 
   const check = (event: Event) => {

@@ -6,7 +6,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
 import { type Box, exampleBox } from '../box/box.ts';
-import { evaluate, results } from '../box/evaluate.ts';
+import { compute, type Model } from '../box/model.ts';
 import type { ResultName } from '../box/values.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { guesses, rememberGuess, wakeGuesses } from '../notebook/predictions.ts';
@@ -30,7 +30,7 @@ export interface Props {
   because: string;
 }
 
-export default function GuessForm(props: Props) {
+export function GuessForm({ model, ...props }: Props & { model: Model }) {
   const { id, ask, options, answer, because } = props;
   const field = useId();
   const root = useRef<HTMLFormElement>(null);
@@ -55,8 +55,10 @@ export default function GuessForm(props: Props) {
     });
   }, []);
 
-  const wanted = props.result ? results[props.result] : undefined;
-  const right = props.result ? evaluate({ ...exampleBox, ...props.of })[props.result] : undefined;
+  const wanted = props.result ? model.results[props.result] : undefined;
+  const right = props.result
+    ? compute(model.results, { ...exampleBox, ...props.of })[props.result]
+    : undefined;
   const guessed = wanted ? parse(text.value, wanted.kind, system.value) : undefined;
   const near =
     right !== undefined && guessed?.ok

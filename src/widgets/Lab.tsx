@@ -5,11 +5,12 @@ import type { ComponentChildren, FunctionComponent } from 'preact';
 import type { Box } from '../box/box.ts';
 import type { ChoiceName, NumberName } from '../box/fields.ts';
 import { isInForce } from '../box/in-force.ts';
+import type { Model } from '../box/model.ts';
 import type { AnyRelation } from '../box/result.ts';
 import type { ResultName, Values } from '../box/values.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
-import { type Equations, ResultLine } from './Why.tsx';
+import { ResultLine } from './Why.tsx';
 
 export interface LabSpec {
   /** Heading above the figure. */
@@ -29,18 +30,18 @@ export interface LabSpec {
 export interface OwnLabSpec {
   /** Relations behind its numbers: their equations come with the page. */
   readonly relations: readonly AnyRelation[];
-  readonly own: FunctionComponent<{ equations: Equations }>;
+  readonly own: FunctionComponent;
 }
 
 export interface LabProps {
   spec: LabSpec;
-  equations: Equations;
+  model: Model;
   /** Inputs the lesson fixes for this figure. */
   pins?: Partial<Box>;
 }
 
-export function Lab({ spec, equations, pins }: LabProps) {
-  const store = useStore(pins);
+export function Lab({ spec, model, pins }: LabProps) {
+  const store = useStore(model, pins);
   const { figure: Figure } = spec;
   /** A slider that moves nothing is not shown. */
   const acts = (name: keyof Box) => isInForce(name, store.values.value);
@@ -70,7 +71,7 @@ export function Lab({ spec, equations, pins }: LabProps) {
         </>
       }
       results={spec.results.map((name) => (
-        <ResultLine key={name} name={name} values={store.values} units={store.units} equations={equations} />
+        <ResultLine key={name} model={model} name={name} values={store.values} units={store.units} />
       ))}
     />
   );

@@ -3,6 +3,7 @@ import { useComputed, useSignal } from '@preact/signals';
 import type { Box } from '../box/box.ts';
 import { verdicts } from '../box/checks/index.ts';
 import { designBox } from '../box/design.ts';
+import { wholeModel } from '../box/evaluate.ts';
 import { InsideOutside } from '../figures/InsideOutside.tsx';
 import { cutListCsv, fileNameOf } from '../notebook/files.ts';
 import { useStore } from '../notebook/use-store.ts';
@@ -20,7 +21,7 @@ import { VerdictLine } from './VerdictLine.tsx';
 const order = { breaks: 0, unusual: 1, usual: 2 };
 
 export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) {
-  const store = useStore();
+  const store = useStore(wholeModel);
   const other = useSignal<Box | undefined>(undefined);
   const design = useComputed(() => designBox(store.values.value));
   const v = store.values.value;

@@ -1,7 +1,7 @@
 /** The end of a lesson: its inputs for the reader's own box, and what its rules say about them. */
 
-import { verdicts } from '../box/checks/index.ts';
 import type { ChoiceName, NumberName } from '../box/fields.ts';
+import { type Model, verdictsOf } from '../box/model.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
 import { VerdictLine } from './VerdictLine.tsx';
@@ -11,8 +11,8 @@ export interface Props {
   rules: readonly string[];
 }
 
-export default function PutInMyBox({ inputs, rules }: Props) {
-  const store = useStore();
+export function PutInMyBox({ model, inputs, rules }: Props & { model: Model }) {
+  const store = useStore(model);
   return (
     <section class="put-in-my-box">
       <h2>Put it in my box</h2>
@@ -22,7 +22,7 @@ export default function PutInMyBox({ inputs, rules }: Props) {
         ))}
       </div>
       <ul class="verdicts">
-        {verdicts(store.values.value)
+        {verdictsOf(model.checks, store.values.value)
           .filter(({ check }) => rules.includes(check.rule))
           .map((verdict) => (
             <VerdictLine key={verdict.check.rule + verdict.check.label} verdict={verdict} />

@@ -9,7 +9,7 @@ export interface Props {
   because: string;
 }
 
-export default function RecallQuestion({ ask, options, right, because }: Props) {
+export function RecallQuestion({ ask, options, right, because }: Props) {
   const name = useId();
   const chosen = useSignal<number | undefined>(undefined);
   return (

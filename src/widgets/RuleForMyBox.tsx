@@ -1,11 +1,11 @@
 /** What one rule says about the reader's box, on the rule's own page. */
-import { verdicts } from '../box/checks/index.ts';
+import { type Model, verdictsOf } from '../box/model.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { VerdictLine } from './VerdictLine.tsx';
 
-export default function RuleForMyBox({ rule }: { rule: string }) {
-  const { values } = useStore();
-  const found = verdicts(values.value).filter(({ check }) => check.rule === rule);
+export function RuleForMyBox({ model, rule }: { model: Model; rule: string }) {
+  const { values } = useStore(model);
+  const found = verdictsOf(model.checks, values.value).filter(({ check }) => check.rule === rule);
   if (found.length === 0) return null;
   return (
     <section class="for-my-box" aria-label="For my box">

@@ -4,20 +4,14 @@
  * Over 150 lines, because the line and the answer it opens to are drawn from the same values.
  */
 import { type ReadonlySignal, useSignal } from '@preact/signals';
-import { results } from '../box/evaluate.ts';
+import type { Model } from '../box/model.ts';
 import { type AnyRelation, type Result, relationOf } from '../box/result.ts';
 import type { ResultName, Values } from '../box/values.ts';
 import { outsideRange, sensitivity, type Unit } from '../calc/relation.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { format, type Kind, type UnitSystem } from '../units/index.ts';
 import { kindOfUnit } from './kind-of-unit.ts';
-
-/** MathML of a relation, made when the site is built: in symbols, and with a place for each number. */
-export interface Equation {
-  readonly symbols: string;
-  readonly numbers: string;
-}
-export type Equations = Readonly<Record<string, Equation>>;
+import { fetchWords, words, wordsMissing } from './words.ts';
 
 /** Address of the site's root, for links made in the browser. */
 const root = import.meta.env.BASE_URL;
@@ -34,15 +28,15 @@ function fill(numbers: string, of: AnyRelation, given: Readonly<Record<string, n
 }
 
 interface ResultProps {
+  model: Model;
   name: ResultName;
   values: ReadonlySignal<Values>;
   units: ReadonlySignal<UnitSystem>;
-  equations: Equations;
 }
 
 /** A result of the box with its number; opens to its reason. */
-export function ResultLine({ name, values, units, equations }: ResultProps) {
-  const result = results[name];
+export function ResultLine({ model, name, values, units }: ResultProps) {
+  const result = model.results[name]!;
   return (
     <RelationLine
       {...result}
@@ -50,7 +44,6 @@ export function ResultLine({ name, values, units, equations }: ResultProps) {
       given={result.given(values.value)}
       value={values.value[name]}
       units={units.value}
-      equations={equations}
     />
   );
 }
@@ -65,11 +58,10 @@ export interface RelationLineProps extends Pick<Result<Values>, 'digits' | 'deno
   /** The number, where it is known already; else the relation computes it. */
   value?: number;
   units: UnitSystem;
-  equations: Equations;
 }
 
 /** One number that a relation gives, of the box or of a figure's own; opens to its reason. Outside the relation's range there is no number. */
-export function RelationLine({ label, kind, of, value, units, equations, rule, ...rest }: RelationLineProps) {
+export function RelationLine({ label, kind, of, value, units, rule, ...rest }: RelationLineProps) {
   const open = useSignal(false);
   const { given: all, ...shown } = rest;
   const given = pick(of, all);
@@ -78,6 +70,7 @@ export function RelationLine({ label, kind, of, value, units, equations, rule, .
       class="result"
       onToggle={(event) => {
         open.value = event.currentTarget.open;
+        if (open.value) void fetchWords();
       }}
     >
       <summary>
@@ -92,7 +85,7 @@ export function RelationLine({ label, kind, of, value, units, equations, rule, .
         <span class="why">why?</span>
       </summary>
       {(open.value || typeof window === 'undefined') && (
-        <Why of={of} given={given} rule={rule} units={units} equations={equations} />
+        <Why of={of} given={given} rule={rule} units={units} />
       )}
     </details>
   );
@@ -133,53 +126,60 @@ function SymbolName({ symbol }: { symbol: string }) {
   );
 }
 
-function Why({
-  of,
-  given,
-  rule,
-  units,
-  equations,
-}: Pick<RelationLineProps, 'of' | 'given' | 'rule' | 'units' | 'equations'>) {
-  const equation = equations[of.id];
+/** A formula; a wide one scrolls by itself, also by keyboard. */
+function Equation({ mathml }: { mathml: string }) {
+  return (
+    <section
+      class="equation"
+      tabIndex={0}
+      aria-label="formula"
+      dangerouslySetInnerHTML={{ __html: mathml }}
+    />
+  );
+}
+
+function Why({ of, given, rule, units }: Pick<RelationLineProps, 'of' | 'given' | 'rule' | 'units'>) {
+  const said = words.value[of.id];
+  if (!said)
+    return (
+      <p class="reason" role="status">
+        {wordsMissing.value
+          ? 'The reason could not be fetched. Close this and open it again.'
+          : 'One moment …'}
+      </p>
+    );
   const beyond = outsideRange(of, given);
   const [strongest] = sensitivity(of, given);
   return (
     <div class="reason">
-      <p class="reason-title">{of.title}</p>
-      {equation && (
-        <>
-          <p class="equation" dangerouslySetInnerHTML={{ __html: equation.symbols }} />
-          <p
-            class="equation"
-            dangerouslySetInnerHTML={{ __html: fill(equation.numbers, of, given, units) }}
-          />
-        </>
-      )}
+      <p class="reason-title">{said.title}</p>
+      <Equation mathml={said.symbols} />
+      <Equation mathml={fill(said.numbers, of, given, units)} />
       <ul class="symbols">
         {Object.entries(of.inputs).map(([symbol, spec]) => (
           <li key={symbol}>
-            <SymbolName symbol={symbol} /> {spec.name}:{' '}
+            <SymbolName symbol={symbol} /> {said.names[symbol]}:{' '}
             <Quantity value={given[symbol]!} kind={kindOfUnit(spec.unit)} digits={digitsOf(spec.unit)} />
           </li>
         ))}
       </ul>
       {beyond && (
         <p class="message">
-          No number: {beyond.spec.name} is outside the range of this relation,{' '}
+          No number: {said.names[beyond.symbol]} is outside the range of this relation,{' '}
           <Quantity value={beyond.spec.range[0]} kind={kindOfUnit(beyond.spec.unit)} /> to{' '}
           <Quantity value={beyond.spec.range[1]} kind={kindOfUnit(beyond.spec.unit)} />.
         </p>
       )}
       {strongest && !beyond && (
         <p>
-          What moves it most: {of.inputs[strongest.symbol]!.name}. A tenth more makes it about{' '}
+          What moves it most: {said.names[strongest.symbol]}. A tenth more makes it about{' '}
           {format(Math.abs(strongest.elasticity) * 10, 'percent', { system: 'mm', digits: 0 })}{' '}
           {strongest.elasticity > 0 ? 'larger' : 'smaller'}.
         </p>
       )}
       <p>
-        Evidence: {of.evidence}. {of.source}
-        {of.limits && ` ${of.limits}`}
+        Evidence: {said.evidence}. {said.source}
+        {said.limits && ` ${said.limits}`}
         {rule && (
           <>
             {' '}

@@ -1,7 +1,8 @@
 /** Every check, in the order of the work. */
 
+import { verdictsOf } from '../model.ts';
 import type { Values } from '../values.ts';
-import { type Check, judge, type Verdict } from '../verdict.ts';
+import type { Check, Verdict } from '../verdict.ts';
 import { groovesChecks } from './grooves.ts';
 import { jointsChecks } from './joints.ts';
 import { movementChecks } from './movement.ts';
@@ -17,6 +18,4 @@ export const checks: readonly Check[] = [
 ];
 
 /** The verdicts of all rules that speak about this box. */
-export function verdicts(values: Values): Verdict[] {
-  return checks.map((check) => judge(check, values)).filter((verdict) => verdict !== undefined);
-}
+export const verdicts = (values: Values): Verdict[] => verdictsOf(checks, values);

@@ -1,4 +1,6 @@
 /** Labs of the lesson on groove margins. */
+
+import { groovesModel } from '../../box/models/grooves.ts';
 import type { Values } from '../../box/values.ts';
 import { cornerHoles } from '../../calc/groove-corner.ts';
 import { isSlender } from '../../calc/grooves.ts';
@@ -7,7 +9,8 @@ import { LipAndWeb } from '../../figures/LipAndWeb.tsx';
 import { LoadsOnLip } from '../../figures/LoadsOnLip.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { WebLeft } from '../../figures/WebLeft.tsx';
-import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
+import type { LabSpec } from '../Lab.tsx';
+import { islandOf } from '../subject.tsx';
 
 const Newtons = ({ value }: { value: number }) => <Quantity value={value} kind="force" digits={0} />;
 
@@ -106,6 +109,5 @@ export const labs: Record<string, LabSpec> = {
   },
 };
 
-export default function Grooves({ name, ...props }: Omit<LabProps, 'spec'> & { name: string }) {
-  return <Lab spec={labs[name]!} {...props} />;
-}
+export const subject = { labs, model: groovesModel };
+export default islandOf(subject);

@@ -1,11 +1,14 @@
 /** Labs of the lesson on joint spacing. */
+
+import { jointsModel } from '../../box/models/joints.ts';
 import { pieces, wholeHeights } from '../../calc/finger-layout.ts';
 import { bindingStep } from '../../calc/joint-fit.ts';
 import { FingerLayout } from '../../figures/FingerLayout.tsx';
 import { GlueArea } from '../../figures/GlueArea.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { StepError } from '../../figures/StepError.tsx';
-import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
+import type { LabSpec } from '../Lab.tsx';
+import { islandOf } from '../subject.tsx';
 
 export const labs: Record<string, LabSpec> = {
   'finger-layout': {
@@ -81,6 +84,5 @@ export const labs: Record<string, LabSpec> = {
   },
 };
 
-export default function Joints({ name, ...props }: Omit<LabProps, 'spec'> & { name: string }) {
-  return <Lab spec={labs[name]!} {...props} />;
-}
+export const subject = { labs, model: jointsModel };
+export default islandOf(subject);

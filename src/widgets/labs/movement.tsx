@@ -1,4 +1,6 @@
 /** Labs of the lesson on wood movement. */
+
+import { movementModel } from '../../box/models/movement.ts';
 import { changeOf, methodWords, type Part } from '../../box/panel-state.ts';
 import type { Values } from '../../box/values.ts';
 import { isRefused } from '../../calc/refusal.ts';
@@ -7,7 +9,8 @@ import { LidSection, PanelSection } from '../../figures/PanelSection.tsx';
 import { PanelYear } from '../../figures/PanelYear.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { RingStrips } from '../../figures/RingStrips.tsx';
-import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
+import type { LabSpec } from '../Lab.tsx';
+import { islandOf } from '../subject.tsx';
 
 const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} />;
 
@@ -108,6 +111,5 @@ export const labs: Record<string, LabSpec> = {
   },
 };
 
-export default function Movement({ name, ...props }: Omit<LabProps, 'spec'> & { name: string }) {
-  return <Lab spec={labs[name]!} {...props} />;
-}
+export const subject = { labs, model: movementModel };
+export default islandOf(subject);

@@ -1,6 +1,7 @@
 /** Labs of the proportion lesson. */
 
 import { usualRatio } from '../../box/checks/proportion.ts';
+import { proportionModel } from '../../box/models/proportion.ts';
 import type { Values } from '../../box/values.ts';
 import { ratio } from '../../calc/proportion.ts';
 import { InsideOutside } from '../../figures/InsideOutside.tsx';
@@ -9,7 +10,8 @@ import { RatioLine } from '../../figures/RatioLine.tsx';
 import { wholeRatioText } from '../../figures/ratio-text.ts';
 import { SixRatios } from '../../figures/SixRatios.tsx';
 import { WantedRatio } from '../../figures/WantedRatio.tsx';
-import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
+import type { LabSpec } from '../Lab.tsx';
+import { islandOf } from '../subject.tsx';
 
 const Ratio = ({ value }: { value: number }) => <Quantity value={value} kind="ratio" digits={2} />;
 const Length = ({ value }: { value: number }) => (
@@ -115,6 +117,5 @@ export const labs: Record<string, LabSpec> = {
   },
 };
 
-export default function Proportion({ name, ...props }: Omit<LabProps, 'spec'> & { name: string }) {
-  return <Lab spec={labs[name]!} {...props} />;
-}
+export const subject = { labs, model: proportionModel };
+export default islandOf(subject);

@@ -1,5 +1,6 @@
 /** Labs of the lesson on wall thickness and size. */
 
+import { wallsModel } from '../../box/models/walls.ts';
 import type { Values } from '../../box/values.ts';
 import { bendsAsBeam } from '../../calc/side-push.ts';
 import { heaviness } from '../../figures/heaviness.ts';
@@ -8,7 +9,8 @@ import { SameWall } from '../../figures/SameWall.tsx';
 import { SidePush } from '../../figures/SidePush.tsx';
 import { TapRing } from '../../figures/TapRing.tsx';
 import { WallSection } from '../../figures/WallSection.tsx';
-import { Lab, type LabProps, type LabSpec } from '../Lab.tsx';
+import type { LabSpec } from '../Lab.tsx';
+import { islandOf } from '../subject.tsx';
 
 const hollow = (v: Values) => Math.min(v.insideLength, v.insideWidth, v.insideHeight) > 0;
 const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
@@ -85,6 +87,5 @@ export const labs: Record<string, LabSpec> = {
   },
 };
 
-export default function Walls({ name, ...props }: Omit<LabProps, 'spec'> & { name: string }) {
-  return <Lab spec={labs[name]!} {...props} />;
-}
+export const subject = { labs, model: wallsModel };
+export default islandOf(subject);

@@ -21,7 +21,6 @@ const panels = ['bottom', 'lid'];
 
 export function PartsTable({ design }: { design: Design }) {
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls, and must do so by keyboard too
     <section class="scroll" aria-label="Cut list" tabIndex={0}>
       <table class="cut-list">
         <thead>

@@ -64,7 +64,6 @@ export function Comparison({ woods, values, system, onRemove }: Props) {
       {woods.length === 0 ? (
         <p>Tick a wood in the table below.</p>
       ) : (
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls, and must do so by keyboard too
         <section class="scroll" aria-label="Woods side by side" tabIndex={0}>
           <table>
             <thead>

@@ -23,7 +23,6 @@ export function WoodTable({ woods, sort, onSort, picked, full, onPick }: Props) 
     </th>
   );
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table scrolls, and must do so by keyboard too
     <section class="scroll" aria-label="Table of woods" tabIndex={0}>
       <table class="woods">
         <thead>

@@ -1,0 +1,10 @@
+/** What the lesson on movement computes and judges. */
+import { movementChecks } from '../checks/movement.ts';
+import type { Model } from '../model.ts';
+import { movementResults } from '../results/movement.ts';
+import { sizeResults } from '../results/sizes.ts';
+
+export const movementModel = {
+  results: { ...sizeResults, ...movementResults },
+  checks: movementChecks,
+} as Model;

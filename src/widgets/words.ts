@@ -1,0 +1,44 @@
+/**
+ * The words of relations: title, equation, names of symbols, evidence and source. A page is built with those of its
+ * results; the browser's code carries none of them, and fetches them when the first reason is opened.
+ */
+import { signal } from '@preact/signals';
+
+export interface RelationWords {
+  readonly title: string;
+  /** MathML in symbols, and with a place `<mn class="n-t">` for each number. */
+  readonly symbols: string;
+  readonly numbers: string;
+  /** Name of each input by symbol. */
+  readonly names: Readonly<Record<string, string>>;
+  readonly evidence: string;
+  /** The cited work, or the reason in a sentence. */
+  readonly source: string;
+  readonly limits?: string | undefined;
+}
+
+/** What is known so far, by relation; and whether it could not be fetched. */
+export const words = signal<Readonly<Record<string, RelationWords>>>({});
+export const wordsMissing = signal(false);
+
+/** While pages are built: the words of the relations a page shows. */
+export function provideWords(some: Readonly<Record<string, RelationWords>>): void {
+  words.value = { ...words.value, ...some };
+}
+
+let asked: Promise<void> | undefined;
+
+/** In the browser: fetches the words once; a failure is told, and the next opening tries again. */
+export function fetchWords(): Promise<void> {
+  asked ??= fetch(`${import.meta.env.BASE_URL.replace(/\/?$/, '/')}relations.json`)
+    .then((answer) => (answer.ok ? answer.json() : Promise.reject(new Error(answer.statusText))))
+    .then((found: Record<string, RelationWords>) => {
+      words.value = found;
+      wordsMissing.value = false;
+    })
+    .catch(() => {
+      asked = undefined;
+      wordsMissing.value = true;
+    });
+  return asked;
+}

@@ -1,0 +1,51 @@
+/** A lesson loads only its own model; this holds every check to the numbers that its model computes. */
+import { describe, expect, test } from 'vitest';
+import { exampleBox } from '../../src/box/box.ts';
+import { evaluate, type results } from '../../src/box/evaluate.ts';
+import { compute, type Model } from '../../src/box/model.ts';
+import { groovesModel } from '../../src/box/models/grooves.ts';
+import { jointsModel } from '../../src/box/models/joints.ts';
+import { movementModel } from '../../src/box/models/movement.ts';
+import { proportionModel } from '../../src/box/models/proportion.ts';
+import { wallsModel } from '../../src/box/models/walls.ts';
+import { relationOf } from '../../src/box/result.ts';
+import type { Values } from '../../src/box/values.ts';
+import { judge } from '../../src/box/verdict.ts';
+
+const models: Record<string, Model> = {
+  proportion: proportionModel,
+  walls: wallsModel,
+  grooves: groovesModel,
+  movement: movementModel,
+  joints: jointsModel,
+};
+
+/** The same values, but asking for one that is not there fails. */
+const strict = (values: Values): Values =>
+  new Proxy(values, {
+    get(target, name) {
+      if (typeof name === 'string' && !(name in target)) throw new Error(`${name} is not in this model`);
+      return Reflect.get(target, name);
+    },
+  });
+
+describe.each(Object.entries(models))('the model of %s', (_, model) => {
+  const values = strict(compute(model.results, exampleBox));
+
+  test('computes the same numbers as the whole', () => {
+    const whole = evaluate(exampleBox);
+    for (const name of Object.keys(model.results) as (keyof typeof results)[])
+      expect(values[name], name).toEqual(whole[name]);
+  });
+
+  test('has everything that its own results need', () => {
+    for (const result of Object.values(model.results)) {
+      relationOf(result, values);
+      result.given(values);
+    }
+  });
+
+  test('has everything that its checks need', () => {
+    for (const check of model.checks) judge(check, values);
+  });
+});
