@@ -6,6 +6,7 @@ import * as diffusionSeries from './diffusion-series.ts';
 import * as dividers from './dividers.ts';
 import * as fingerLayout from './finger-layout.ts';
 import * as finish from './finish.ts';
+import * as glue from './glue.ts';
 import * as glueArea from './glue-area.ts';
 import * as grooveCorner from './groove-corner.ts';
 import * as grooveWeb from './groove-web.ts';
@@ -36,6 +37,7 @@ const subjects = [
   finish,
   grooveCorner,
   grooveWeb,
+  glue,
   glueArea,
   grooves,
   insideRatio,

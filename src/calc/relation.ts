@@ -24,6 +24,7 @@ export type Unit =
   | 'MPa'
   | 'g'
   | 'kg/m^3'
+  | 'g/m^2'
   | 'deg'
   | 'Pa'
   | 'day'

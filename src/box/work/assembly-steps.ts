@@ -1,0 +1,82 @@
+/** Panels, dry fit, glue. */
+import { angleFromDiagonals } from '../../calc/squareness.ts';
+import type { Amounts } from './amounts.ts';
+import type { Planned, Step } from './step.ts';
+import { openTime } from './times.ts';
+import { gap, mm, panel, say } from './words.ts';
+
+/** Diagonals may differ by this, mm: aim and limit, common practice. */
+export const diagonals = { aim: 0.5, most: 1 } as const;
+
+const amount = (value: number, kind: 'mass' | 'force', digits: 0 | 1 = 0) =>
+  ({ value, kind, digits }) as const;
+
+export function panelSteps({ bottom, lid, box, plan }: Planned): Step[] {
+  const steps: Step[] = [];
+  if (bottom)
+    steps.push({
+      id: 'bottom',
+      does: say`Cut the bottom to ${panel(bottom.length)} by ${panel(bottom.width)}${
+        plan.bottomThickness > bottom.tongue + 0.01 ? ' and rabbet its tongue' : ''
+      }. Sand and finish both faces now: later they cannot be reached.`,
+      check: bottom.glued
+        ? say`It drops into its place without force.`
+        : say`In its place: ${gap(bottom.gapAcross)} free at each side across the grain, and it slides by hand.`,
+      caution: 'machines',
+      rule: bottom.glued ? 'solid-floats-plywood-may-be-glued' : 'gap-beside-the-bottom',
+    });
+  if (lid && box.kind !== 'sliding')
+    steps.push({
+      id: 'lid-panel',
+      does: say`Cut the lid panel to ${panel(lid.length)} by ${panel(lid.width)}. Sand and finish both faces.`,
+      check: say`${gap(lid.gapAcross)} free at each side across the grain.`,
+      rule: 'never-glue-across-the-grain',
+    });
+  if (lid && box.kind === 'sliding')
+    steps.push({
+      id: 'lid',
+      does: say`Plane the lid to thickness and cut it to length, ${panel(lid.length)}. Leave it ${mm(1)} wide until the end: it is fitted last.`,
+      check: say`Flat on a flat table, with the grain along the way it slides.`,
+      caution: 'machines',
+    });
+  return steps;
+}
+
+export function glueSteps({ box, plan, bottom }: Planned, amounts: Amounts): Step[] {
+  const [a, b] = [plan.length - 2 * plan.wall, plan.width - 2 * plan.wall];
+  const lean = { value: angleFromDiagonals(a, b, diagonals.most), kind: 'angle', digits: 2 } as const;
+  const frame = box.kind === 'lift-off' ? 'box and lid, each' : 'the box';
+  return [
+    {
+      id: 'inside',
+      does: say`Sand and finish the inside faces. Tape the joints first: no finish where glue goes.`,
+      check: say`Bare wood on every glued face.`,
+      caution: 'dust',
+    },
+    {
+      id: 'dry-fit',
+      does: say`Put ${frame} together dry: bottom in, clamps set, blocks taped on. Write down the order and time it.`,
+      check: say`Done in under half the glue’s open time, ${String(openTime.low / 2)} to ${String(openTime.high / 2)} minutes for white or yellow glue. Diagonals within ${mm(diagonals.aim, { digits: 1 })}; ${mm(diagonals.most)} is the limit and means ${lean} off square.`,
+      rule: 'dry-fit-in-half-the-open-time',
+    },
+    {
+      id: 'glue',
+      does: say`Spread a thin even film, in all ${amount(amounts.glue.low, 'mass', 1)} to ${amount(amounts.glue.high, 'mass', 1)}. ${
+        bottom?.glued ? 'Glue in the bottom.' : 'Bottom in, without glue in its groove.'
+      } Clamp with even contact; joints that fit need little force.`,
+      check: say`Diagonals again, top and bottom, while the glue is wet: squeeze the longer one. On a flat plate the box rocks by no more than ${mm(0.2, { digits: 1 })}.`,
+      caution: undefined,
+      rule: 'solid-floats-plywood-may-be-glued',
+    },
+    ...(box.joint === 'keyed-mitre'
+      ? [
+          {
+            id: 'keys',
+            does: say`After 24 hours saw the slots for the keys and glue the keys in; trim them flush from the outside in.`,
+            check: say`Each key touches the bottom of its slot before glue goes in.`,
+            caution: 'keys' as const,
+          },
+        ]
+      : []),
+  ].map(({ caution, ...step }) => (caution ? { ...step, caution } : step)) as Step[];
+}

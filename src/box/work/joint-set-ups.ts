@@ -1,0 +1,143 @@
+/** Set-ups of the four corners: stops for the lengths, and what each kind of joint needs. */
+
+import type { Corner } from '../parts/joints/joint.ts';
+import { keyLeg, splineSection } from '../parts/joints/miter.ts';
+import type { SetUp } from './set-ups.ts';
+import { mitered, type Planned } from './step.ts';
+import { type Amount, mm, say, type Words } from './words.ts';
+
+const angle = (value: number): Amount => ({ value, kind: 'angle', digits: 1 });
+const fine = (value: number): Amount => mm(value, { digits: 2 });
+
+/** Stops for cutting the walls to length; opposite walls come off one stop. */
+export function lengthSetUps(design: Planned): SetUp[] {
+  const { parts, plan } = design;
+  const lengthOf = (name: string) => parts.find((part) => part.name === name)?.finished.length ?? 0;
+  const liner = parts.find(({ name }) => name === 'liner-left')?.finished.length;
+  const linerEnd = parts.find(({ name }) => name === 'liner-front')?.finished.length;
+  return [
+    {
+      id: 'lengths',
+      cut: say`walls to length`,
+      settings: [
+        { what: 'stop for the sides', value: mm(lengthOf('left')) },
+        { what: 'stop for the ends', value: mm(lengthOf('front')) },
+        ...(mitered(design) ? [{ what: 'saw tilt', value: angle(45) }] : []),
+      ],
+      note: mitered(design)
+        ? say`Lengths from point to point, on the outside. One stop for each pair.`
+        : say`One stop for each pair; every wall with the same edge against the fence.`,
+    },
+    ...(liner !== undefined && linerEnd !== undefined
+      ? [
+          {
+            id: 'liner-lengths',
+            cut: say`liner to length, ${mm(plan.values.linerThickness)} thick`,
+            settings: [
+              { what: 'long strips', value: mm(liner, { round: 'down' }) },
+              { what: 'short strips', value: mm(linerEnd, { round: 'down' }) },
+              { what: 'saw tilt', value: angle(45) },
+            ],
+            note: say`Point to point. Fit them to the box as it came out, not to the drawing.`,
+          },
+        ]
+      : []),
+  ];
+}
+
+/** The corner the joint is set out from: the tallest of the box. */
+const tallest = ({ corners }: Planned): Corner | undefined =>
+  [...corners].sort((a, b) => b.endHeight - a.endHeight)[0];
+
+/** Heights of the keys from the lower edge. */
+const heights = (corner: Corner): Words =>
+  corner.keys.flatMap(({ from, to }, index) => [...(index ? [', '] : []), mm((from + to) / 2)]);
+
+export function jointSetUps(design: Planned): SetUp[] {
+  const { box, plan } = design;
+  const corner = tallest(design);
+  if (!corner) return [];
+  const { wall } = plan;
+  switch (box.joint) {
+    case 'finger':
+      return [
+        {
+          id: 'fingers',
+          cut: say`fingers on all walls`,
+          settings: [
+            { what: 'cutter, and pin of the jig', value: fine(box.fingerWidth) },
+            { what: 'cutter to pin', value: fine(box.fingerWidth - box.fingerFit) },
+            { what: 'depth', value: mm(wall) },
+            { what: 'slot minus finger', value: fine(box.fingerFit) },
+          ],
+          note: say`Lower edge against the pin. Sides begin with a finger, ends with a slot. For ends that stand proud add ${mm(0.4)} to ${mm(0.8)} to the depth.`,
+        },
+      ];
+    case 'dovetail': {
+      const tail = corner.segments.find(({ owner }) => owner === 'side');
+      return [
+        {
+          id: 'dovetails',
+          cut: say`tails on the sides, pins on the ends`,
+          settings: [
+            { what: 'slope', value: angle((Math.atan(1 / box.dovetailSlope) * 180) / Math.PI) },
+            { what: 'gauge line, from the end', value: mm(wall) },
+            { what: 'tail, wide side', value: mm(tail ? tail.to - tail.from : 0) },
+            { what: 'pin, narrow side', value: mm(box.pinWidth) },
+          ],
+          note: say`Cut the tails first and mark the pins from them. Half a pin at each edge.`,
+        },
+      ];
+    }
+    case 'rabbet':
+      return [
+        {
+          id: 'rabbets',
+          cut: say`rabbet at both ends of each side, inside face`,
+          settings: [
+            { what: 'depth', value: mm(wall / 2) },
+            { what: 'width', value: mm(wall) },
+          ],
+          note: say`The ends stand in it; they get no cut.`,
+        },
+      ];
+    case 'keyed-mitre':
+      return [
+        {
+          id: 'keys',
+          cut: say`slots for keys, across the glued corners`,
+          settings: [
+            { what: 'cutter', value: fine(box.keyThickness) },
+            { what: 'depth, along the diagonal', value: mm(wall) },
+            { what: 'shows on each wall', value: mm(keyLeg(wall)) },
+            { what: 'cradle', value: angle(45) },
+          ],
+          note: corner.keys.length
+            ? say`Middles of the slots from the lower edge: ${heights(corner)}.`
+            : say`No key fits between the grooves.`,
+        },
+      ];
+    case 'splined-mitre': {
+      const section = splineSection(plan);
+      return section
+        ? [
+            {
+              id: 'splines',
+              cut: say`spline grooves in all miter faces`,
+              settings: [
+                { what: 'cutter', value: fine(box.keyThickness) },
+                { what: 'depth', value: mm(section.depth) },
+                {
+                  what: 'from the heel (inner edge)',
+                  value: mm(wall * Math.SQRT2 - section.to, { digits: 1 }),
+                },
+              ],
+              note: say`Square to the miter face, all eight with the heel on the same side of the cutter.`,
+            },
+          ]
+        : [];
+    }
+    default:
+      return [];
+  }
+}

@@ -1,0 +1,109 @@
+/** Surface, finish, and the lid, which is fitted after the finish. */
+import type { Amounts } from './amounts.ts';
+import type { Planned, Step } from './step.ts';
+import { gap, mm, panel, say } from './words.ts';
+
+const volume = (value: number) => ({ value, kind: 'volume', digits: 0 }) as const;
+
+export function surfaceSteps({ box, saw }: Planned, { finish }: Amounts): Step[] {
+  return [
+    ...(saw
+      ? [
+          {
+            id: 'saw-lid',
+            does: say`Saw off the lid on the line at ${mm(saw.from)}: long sides first, with spacers in the cut, a thin web left all round. Part the web with a knife and rub both edges flat on a plate.`,
+            check: say`Lid and box meet without light before anything else is done.`,
+            caution: 'sawnLid' as const,
+          },
+        ]
+      : []),
+    {
+      id: 'level',
+      does: say`Wait for the glue’s water to leave, then plane or sand the corners flush, 120 to 220 grit with the grain. Break the edges by ${mm(0.5)}.`,
+      check: say`No scratch under a lamp held low.`,
+      caution: 'dust',
+      ...(box.joint === 'finger' ? { rule: 'fingers-proud-or-flush' } : {}),
+    },
+    {
+      id: 'finish',
+      does: say`Finish the outside: ${volume(finish.low)} to ${volume(finish.high)} for a coat over all faces. ${
+        box.kind === 'sliding'
+          ? 'No film in the lid’s grooves or on its edges: wax.'
+          : 'Keep it thin where the lid fits.'
+      } No drying oil inside a box that shuts.`,
+      check: say`Dry as the label says before the lid is fitted.`,
+      caution: 'rags',
+    },
+  ];
+}
+
+export function lidSteps(design: Planned): Step[] {
+  const { box, lid, lidRun, hinges, plan } = design;
+  switch (box.kind) {
+    case 'sliding':
+      return lid
+        ? [
+            ...(box.pull === 'notch' && lidRun?.notch
+              ? [
+                  {
+                    id: 'notch',
+                    does: say`Cut the thumb notch while the lid still has its full thickness.`,
+                    check: say`At least ${mm(3)} of wood is left under it.`,
+                    caution: 'chisel' as const,
+                  },
+                ]
+              : box.pull === 'glued'
+                ? [
+                    {
+                      id: 'pull',
+                      does: say`Glue the pull across the front end of the lid, in its middle third only: its grain crosses the lid’s.`,
+                      check: say`It passes between the sides with the lid’s play on both.`,
+                    },
+                  ]
+                : []),
+            {
+              id: 'fit-lid',
+              does: say`After the finish is dry fit the lid: plane both edges equally to ${panel(lid.width)}. Wax the grooves.`,
+              check: say`${gap(lid.playToday)} of play beside it at today’s air, both sides together. It runs by its own weight at 45°.`,
+              rule: 'lid-clearance',
+            },
+            last(design),
+          ]
+        : [last(design)];
+    case 'lift-off':
+      return [
+        {
+          id: 'liner',
+          does: say`Fit the liner, its upper edges chamfered. After the finish is dry plane it above the rim until the lid slips over.`,
+          check: say`${gap(box.lidRoom)} of room on each side, the lid turned either way.`,
+        },
+        last(design),
+      ];
+    case 'sawn':
+      return [
+        ...(hinges
+          ? [
+              {
+                id: 'hinges',
+                does: say`Let in the hinges on the ${hinges.wall === 'right' ? 'right side' : 'back'}, one leaf length from each end. Pilot holes; a steel screw first, then brass. No screw longer than ${mm(plan.wall - 1, { round: 'down' })}.`,
+                check: say`The lid closes without force and stops at 95 to 105°.`,
+                caution: 'chisel' as const,
+              },
+            ]
+          : []),
+        last(design),
+      ];
+  }
+}
+
+const last = ({ box }: Planned): Step => ({
+  id: 'last',
+  does: say`Write date, wood and humidity inside.`,
+  check:
+    box.kind === 'sliding'
+      ? say`Measure the lid’s play and write it beside the number above.`
+      : box.kind === 'sawn'
+        ? say`The lid opens and shuts without sticking.`
+        : say`The lid goes on and off without sticking.`,
+  rule: 'write-the-humidity',
+});

@@ -1,0 +1,31 @@
+/** One step of the order of work, with the check that belongs to it and the caution where it can hurt. */
+import type { Design } from '../design.ts';
+import type { Plan } from '../parts/plan.ts';
+import type { CautionName } from './cautions.ts';
+import type { Words } from './words.ts';
+
+export interface Step {
+  /** Permanent name, unique within a box's steps. */
+  readonly id: string;
+  readonly does: Words;
+  /** What must be true before the next step. */
+  readonly check?: Words;
+  readonly caution?: CautionName;
+  /** Rule files that give the reason. */
+  readonly rule?: string;
+}
+
+/** A box that has a plan: only such a box can be worked at. */
+export type Planned = Design & { readonly plan: Plan };
+
+/** Fingers and dovetails are cut before the grooves, because they show where a groove may run. */
+export const interlocks = ({ box }: Design): boolean => box.joint === 'finger' || box.joint === 'dovetail';
+export const mitered = ({ box }: Design): boolean =>
+  box.joint === 'mitre' || box.joint === 'keyed-mitre' || box.joint === 'splined-mitre';
+
+/**
+ * Whether the grooves are cut along the strip, before it is cut into walls: only where none stops short and no joint
+ * has to come first (common practice).
+ */
+export const groovesOnStrip = (design: Design): boolean =>
+  !interlocks(design) && design.grooves.every(({ startOpen, stopOpen }) => startOpen && stopOpen);

@@ -1,0 +1,89 @@
+/** Before the joints: air, wood, thickness, marks, lengths. */
+import { mitered, type Planned, type Step } from './step.ts';
+import { mm, say, type Words } from './words.ts';
+
+const percent = (value: number) => ({ value, kind: 'percent', digits: 0 }) as const;
+
+/** How the walls come out of the board. */
+function board({ box, plan }: Planned): Words {
+  const thick = mm(plan.wall + 2 * box.planing, { round: 'up' });
+  return box.wallsFrom === 'bookmatched'
+    ? say`Resaw the board, open it like a book and mark the pair. Plane all faces equally, from ${thick} to ${mm(plan.wall)}.`
+    : say`Plane one face and one edge true, then the strip for the walls from ${thick} to ${mm(plan.wall)}, both faces equally.`;
+}
+
+export function stockSteps(design: Planned): Step[] {
+  const { box, plan } = design;
+  return [
+    {
+      id: 'air',
+      does: say`Read the hygrometer where the wood lies and write it on this sheet. The gaps assume ${percent(box.humidityToday)}.`,
+      check: say`More than 5 % off: put the new number into the box and print again.`,
+      rule: 'write-the-humidity',
+    },
+    {
+      id: 'settle',
+      does: say`Saw the parts out roughly, stand them on edge with air on both sides, and weigh an offcut.`,
+      check: say`Two weighings 3 days apart agree within 0.3 %.`,
+    },
+    {
+      id: 'thickness',
+      does: board(design),
+      check: say`All walls equally thick within ${mm(0.1, { digits: 1 })}, at both ends.`,
+      caution: 'machines',
+      rule: 'one-thickness-all-round',
+    },
+    {
+      id: 'marks',
+      does:
+        box.wallsFrom === 'bookmatched'
+          ? say`Mark one half front and side, the other back and side. Draw a triangle over the upper edges; write in, out and up on every face.`
+          : say`Mark the walls along the strip: front, side, back, side. Draw a triangle over the upper edges; write in, out and up on every face.`,
+      check: say`Every part shows which face is in and which edge is up.`,
+    },
+    {
+      id: 'height',
+      does:
+        box.kind === 'lift-off'
+          ? say`Rip the walls of the box to ${mm(plan.rim)}, those of the lid to ${mm(plan.height - plan.rim)}, each set from one setting.`
+          : say`Rip all walls to one height, ${mm(plan.height + plan.sawn)}, from one setting.`,
+      check: say`All edges level when the walls stand side by side.`,
+      caution: 'machines',
+    },
+  ];
+}
+
+/** First ends, checked, before any second end. */
+export function lengthSteps(design: Planned): Step[] {
+  const { parts, plan } = design;
+  const of = (name: string) => parts.find((part) => part.name === name)?.finished.length ?? 0;
+  const tilt = mitered(design);
+  return [
+    ...(tilt
+      ? [
+          {
+            id: 'miter-test',
+            does: say`Set the saw to 45°. Cut eight scraps as wide as the walls and close a frame of them.`,
+            check: say`No light at the last corner: it shows eight times the error of the setting. Open outside means under 45°, open inside over.`,
+            caution: 'crosscut' as const,
+            rule: 'eight-cuts-of-a-miter',
+          },
+        ]
+      : []),
+    {
+      id: 'first-ends',
+      does: tilt ? say`Miter the first end of every wall.` : say`Cut the first end of every wall square.`,
+      check: tilt
+        ? say`Square across the width, against the light, before any second end is cut.`
+        : say`Square to the marked edge and to the face, against the light: within ${mm(0.1)} over ${mm(plan.height)}. Only then the second end.`,
+      caution: 'crosscut',
+      rule: 'first-end-square-before-the-second',
+    },
+    {
+      id: 'second-ends',
+      does: say`Set a stop and cut both sides to ${mm(of('left'))}, then both ends to ${mm(of('front'))}.`,
+      check: say`Opposite walls, held together, differ by no more than ${mm(0.1)}.`,
+      caution: 'crosscut',
+    },
+  ];
+}
