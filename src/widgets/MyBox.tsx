@@ -4,12 +4,12 @@ import type { Box } from '../box/box.ts';
 import { verdicts } from '../box/checks/index.ts';
 import { designBox } from '../box/design.ts';
 import { wholeModel } from '../box/evaluate.ts';
-import { InsideOutside } from '../figures/InsideOutside.tsx';
 import { cutListCsv, fileNameOf } from '../notebook/files.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
 import { type CatalogItem, Contents } from './my-box/Contents.tsx';
 import { Designs } from './my-box/Designs.tsx';
+import { Drawings } from './my-box/Drawings.tsx';
 import { download } from './my-box/download.ts';
 import { PartsTable } from './my-box/PartsTable.tsx';
 import { Refusals } from './my-box/Refusals.tsx';
@@ -56,7 +56,7 @@ export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) 
         </div>
         <div class="in-view">
           <Refusals refusals={design.value.refusals} store={store} />
-          <InsideOutside values={v} />
+          <Drawings design={design.value} />
           <p class="says">
             {count('breaks')} rules broken, {count('unusual')} outside the usual range, {count('usual')}{' '}
             inside it.

@@ -1,0 +1,38 @@
+/** The closed box from above and in front of it, left side to the right: equal scale along all three axes. */
+import type { Design } from '../box/design.ts';
+import { Drawing } from './parts/Drawing.tsx';
+import { Label } from './parts/Label.tsx';
+import { described, isometric, shownParts } from './solid/from-design.ts';
+import { fitted, placed } from './solid/paths.ts';
+import { SolidPicture } from './solid/SolidPicture.tsx';
+import { onSheet, visible } from './solid/visible.ts';
+
+const sheet = 350;
+
+export function Isometric({ design }: { design: Design }) {
+  const seen = visible(isometric, shownParts(design));
+  const placing = fitted(seen, [6, 6], [sheet - 12, 260]);
+  const { outsideLength: length, outsideWidth: width } = design.values;
+  const at = (x: number, y: number) => placed(placing, onSheet(isometric, [x, y, 0]));
+  const [frontX, frontY] = at(0, width / 2);
+  const [sideX, sideY] = at(length / 2, 0);
+  return (
+    <Drawing
+      view={[0, 0, sheet, placing.height + 26]}
+      title="The box, closed"
+      description={described(design)}
+    >
+      <SolidPicture seen={seen} placing={placing} />
+      {design.plan && (
+        <>
+          <Label x={frontX - 8} y={frontY + 16} anchor="end">
+            front
+          </Label>
+          <Label x={sideX + 8} y={sideY + 16} anchor="start">
+            left side
+          </Label>
+        </>
+      )}
+    </Drawing>
+  );
+}

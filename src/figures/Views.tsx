@@ -1,0 +1,135 @@
+/**
+ * Three views in third-angle projection, as a working drawing in the United States shows them (common practice): the
+ * left side, what is seen from above over it, and the front at its left. Lines and dimensions follow the conventions of
+ * ISO 128 and ISO 129: what is seen in thick lines, what is hidden dashed, dimensions in thin lines.
+ */
+import type { Design } from '../box/design.ts';
+import type { Axis } from '../box/parts/solid.ts';
+import { hiddenRectangles } from './hidden-lines.ts';
+import { Drawing } from './parts/Drawing.tsx';
+import { Label } from './parts/Label.tsx';
+import { Measured } from './parts/Measured.tsx';
+import { described, shownParts, spokenSize } from './solid/from-design.ts';
+import { areas, edges, type Placing, placed } from './solid/paths.ts';
+import { onSheet, type View, visible } from './solid/visible.ts';
+
+const sheet = 350;
+const text = 13;
+const [left, gap, right] = [26, 44, 8];
+
+const views = {
+  front: { right: [0, -1, 0], up: [0, 0, 1], into: [1, 0, 0] },
+  side: { right: [1, 0, 0], up: [0, 0, 1], into: [0, 1, 0] },
+  above: { right: [1, 0, 0], up: [0, 1, 0], into: [0, 0, -1] },
+} as const satisfies Record<string, View>;
+
+function OneView({
+  design,
+  view,
+  into,
+  placing,
+}: {
+  design: Design;
+  view: View;
+  into: Axis;
+  placing: Placing;
+}) {
+  const seen = visible(view, shownParts(design)).flatMap(({ polygons }) => polygons);
+  const hidden = new Set(
+    hiddenRectangles(design, into).map(({ x, y, z }) => {
+      const [x1, y1] = placed(placing, onSheet(view, [x[0], y[0], z[0]]));
+      const [x2, y2] = placed(placing, onSheet(view, [x[1], y[1], z[1]]));
+      return x1 === x2 || y1 === y2 ? `M${x1} ${y1}L${x2} ${y2}` : `M${x1} ${y1}H${x2}V${y2}H${x1}Z`;
+    }),
+  );
+  return (
+    <g class="view">
+      <path class="paper" d={areas(seen, placing)} />
+      <path class="hidden-line" d={[...hidden].join('')} />
+      <path class="outline" d={edges(seen, placing)} />
+    </g>
+  );
+}
+
+export function Views({ design }: { design: Design }) {
+  const {
+    outsideLength: L,
+    outsideWidth: W,
+    outsideHeight: H,
+    insideLength,
+    insideWidth,
+    wall,
+  } = design.values;
+  if (!design.plan) return null;
+  const scale = (sheet - left - gap - right) / (L + W);
+  const { rim, frontTop } = design.plan;
+  const sideX = left + W * scale + gap;
+  const planFoot = W * scale + 4;
+  const foot = planFoot + 26 + H * scale;
+  const front = { scale, x: left + W * scale, y: foot };
+  const side = { scale, x: sideX, y: foot };
+  const above = { scale, x: sideX, y: planFoot };
+  /** The line between box and lid, or the lower front. */
+  const lower = design.values.kind === 'sliding' ? frontTop : rim;
+  const roomy = insideWidth * scale > 70;
+  const top = Math.min(-26, foot - H * scale - 84);
+  return (
+    <Drawing
+      view={[0, top, sheet, foot + 68 - top]}
+      title="Three views: front, left side and from above"
+      description={`${described(design)} Inside ${spokenSize(insideLength)} by ${spokenSize(insideWidth)}, walls ${spokenSize(wall)}. Third-angle projection.`}
+    >
+      <OneView design={design} view={views.front} into="x" placing={front} />
+      <OneView design={design} view={views.side} into="y" placing={side} />
+      <OneView design={design} view={views.above} into="z" placing={above} />
+      <Measured from={[left, foot]} to={[left, foot - H * scale]} away={-12} value={H} text={text} />
+      <Measured
+        from={[left + W * scale, foot]}
+        to={[left + W * scale, foot - lower * scale]}
+        away={20}
+        value={lower}
+        text={text}
+      />
+      <Measured from={[left, foot]} to={[left + W * scale, foot]} away={24} value={W} text={text} />
+      <Measured from={[sideX, foot]} to={[sideX + L * scale, foot]} away={24} value={L} text={text} />
+      {roomy && (
+        <>
+          <Measured
+            from={[sideX + wall * scale, planFoot - wall * scale]}
+            to={[sideX + (L - wall) * scale, planFoot - wall * scale]}
+            away={-12}
+            value={insideLength}
+            text={text}
+          />
+          <Measured
+            from={[sideX + (L - wall) * scale, planFoot - wall * scale]}
+            to={[sideX + (L - wall) * scale, planFoot - (W - wall) * scale]}
+            away={-12}
+            value={insideWidth}
+            text={text}
+          />
+        </>
+      )}
+      <Measured
+        from={[sideX, planFoot - W * scale]}
+        to={[sideX + wall * scale, planFoot - W * scale]}
+        away={-10}
+        value={wall}
+        text={text}
+        before="wall "
+      />
+      <Label x={left + (W * scale) / 2} y={foot + 38}>
+        front
+      </Label>
+      <Label x={sideX + (L * scale) / 2} y={foot + 38}>
+        left side
+      </Label>
+      <Label x={sideX + L * scale} y={planFoot - W * scale - 12} anchor="end">
+        from above
+      </Label>
+      <Label x={0} y={foot + 58} anchor="start">
+        Third-angle: each view lies where it is seen from.
+      </Label>
+    </Drawing>
+  );
+}

@@ -1,0 +1,40 @@
+/** Solids as they are seen: a fill for each way a face looks, end grain hatched, all edges in one path. */
+import type { Part } from '../../box/parts/part.ts';
+import { areas, edges, facing, type Placing } from './paths.ts';
+import type { Seen } from './visible.ts';
+
+/** What a face is drawn as: end grain, or wood lit from above and from the left. */
+function look({ grain }: Part, normal: Seen<Part>['normal']): string {
+  const axis = facing(normal);
+  if (grain === axis) return 'end';
+  return { z: 'wood lit', x: 'wood', y: 'wood dim' }[axis];
+}
+
+export function SolidPicture({ seen, placing }: { seen: readonly Seen<Part>[]; placing: Placing }) {
+  const looks = new Map<string, Seen<Part>[]>();
+  for (const face of seen) {
+    const name = look(face.name, face.normal);
+    looks.set(name, [...(looks.get(name) ?? []), face]);
+  }
+  return (
+    <g class="solid">
+      {[...looks].map(([name, faces]) => (
+        <path
+          key={name}
+          class={name}
+          d={areas(
+            faces.flatMap(({ polygons }) => polygons),
+            placing,
+          )}
+        />
+      ))}
+      <path
+        class="edges"
+        d={edges(
+          seen.flatMap(({ polygons }) => polygons),
+          placing,
+        )}
+      />
+    </g>
+  );
+}

@@ -1,0 +1,105 @@
+/**
+ * Flat convex polygons in space and what is left of them when convex bodies are taken away. Everything a drawing of
+ * solids needs rests on this one step: a surface is a face minus the cuts in it, a section a rectangle minus the cuts
+ * through it, and what is hidden is a face minus the shadows of the faces before it.
+ */
+
+export type Vector = readonly [number, number, number];
+
+/** The half of space where n·p < d, n a unit vector. */
+export interface HalfSpace {
+  readonly n: Vector;
+  readonly d: number;
+}
+
+/** A convex body: where all its half-spaces overlap. */
+export type Body = readonly HalfSpace[];
+
+/** `drawn[i]`: whether the edge from point i to the next is an edge of the thing itself, and not one of a division. */
+export interface Polygon {
+  readonly points: readonly Vector[];
+  readonly drawn: readonly boolean[];
+}
+
+export const dot = (a: Vector, b: Vector) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+export const minus = (a: Vector, b: Vector): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+export const cross = (a: Vector, b: Vector): Vector => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+export const unit = (a: Vector): Vector => {
+  const length = Math.hypot(...a);
+  return [a[0] / length, a[1] / length, a[2] / length];
+};
+
+/** Nearer than this to a plane a point lies on it, mm. */
+export const touching = 1e-6;
+
+/** The part of a polygon inside a half-space and the part outside; a cut it makes is no edge to draw. */
+export function split(
+  { points, drawn }: Polygon,
+  { n, d }: HalfSpace,
+): { inside: Polygon | undefined; outside: Polygon | undefined } {
+  const beyond = points.map((point) => dot(n, point) - d);
+  if (beyond.every((distance) => distance <= touching)) {
+    const flat = beyond.every((distance) => distance >= -touching);
+    return flat
+      ? { inside: undefined, outside: { points, drawn } }
+      : { inside: { points, drawn }, outside: undefined };
+  }
+  if (beyond.every((distance) => distance >= -touching))
+    return { inside: undefined, outside: { points, drawn } };
+  const inside = { points: [] as Vector[], drawn: [] as boolean[] };
+  const outside = { points: [] as Vector[], drawn: [] as boolean[] };
+  points.forEach((point, index) => {
+    const following = (index + 1) % points.length;
+    const [from, to] = [beyond[index]!, beyond[following]!];
+    const own = drawn[index]!;
+    for (const [half, sign] of [
+      [inside, 1],
+      [outside, -1],
+    ] as const) {
+      const [here, there] = [from * sign, to * sign];
+      if (here <= touching) {
+        half.points.push(point);
+        // From a point on the plane to one beyond it runs the division.
+        half.drawn.push(here > -touching && there > touching ? false : own);
+      }
+      if ((here < -touching && there > touching) || (here > touching && there < -touching)) {
+        const share = from / (from - to);
+        const next = points[following]!;
+        half.points.push([
+          point[0] + share * (next[0] - point[0]),
+          point[1] + share * (next[1] - point[1]),
+          point[2] + share * (next[2] - point[2]),
+        ]);
+        half.drawn.push(here < 0 ? false : own);
+      }
+    }
+  });
+  return { inside, outside };
+}
+
+/** What of a polygon lies in a body. */
+export function clip(polygon: Polygon, body: Body): Polygon | undefined {
+  let left: Polygon | undefined = polygon;
+  for (const half of body) {
+    if (!left) return undefined;
+    left = split(left, half).inside;
+  }
+  return left;
+}
+
+/** What of a polygon lies outside a body: the polygon itself where they do not meet. */
+export function without(polygon: Polygon, body: Body): readonly Polygon[] {
+  const apart: Polygon[] = [];
+  let left: Polygon | undefined = polygon;
+  for (const half of body) {
+    const { inside, outside } = split(left, half);
+    if (!inside) return [polygon];
+    if (outside) apart.push(outside);
+    left = inside;
+  }
+  return apart;
+}

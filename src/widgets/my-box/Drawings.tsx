@@ -1,0 +1,53 @@
+/** The drawings of the box. Those that are folded away stay as they were until they are opened, so that a slider moves only what is seen. */
+import { useSignal } from '@preact/signals';
+import type { FunctionComponent } from 'preact';
+import { useMemo, useRef } from 'preact/hooks';
+import type { Design } from '../../box/design.ts';
+import { Isometric } from '../../figures/Isometric.tsx';
+import { Views } from '../../figures/Views.tsx';
+
+type Figure = FunctionComponent<{ design: Design }>;
+
+function Folded({
+  title,
+  figure: FigureOf,
+  design,
+  unfolded,
+}: {
+  title: string;
+  figure: Figure;
+  design: Design;
+  unfolded?: true;
+}) {
+  const open = useSignal(unfolded ?? false);
+  const last = useRef(design);
+  if (open.value) last.current = design;
+  const shown = last.current;
+  return (
+    <details
+      open={open.value}
+      onToggle={(event) => {
+        open.value = event.currentTarget.open;
+      }}
+    >
+      <summary>{title}</summary>
+      {useMemo(
+        () => (
+          <FigureOf design={shown} />
+        ),
+        [shown],
+      )}
+    </details>
+  );
+}
+
+export function Drawings({ design }: { design: Design }) {
+  if (!design.plan)
+    return <p class="message">No room is left between the walls: there is nothing to draw.</p>;
+  return (
+    <div class="drawings">
+      <Isometric design={design} />
+      <Folded title="Three views with sizes" figure={Views} design={design} unfolded />
+    </div>
+  );
+}
