@@ -4,7 +4,8 @@ import { useId } from 'preact/hooks';
 import type { Box } from '../box/box.ts';
 import { type ChoiceName, fields, type NumberField, type NumberName } from '../box/fields.ts';
 import type { Store } from '../notebook/use-store.ts';
-import { fieldUnit, format, parse, toField, type UnitSystem } from '../units/index.ts';
+import { fieldUnit, format, toField, type UnitSystem } from '../units/index.ts';
+import { readNumber } from './read-number.ts';
 
 /** The slider's step: each reader's own shop sizes. */
 const stepOf = (field: NumberField, system: UnitSystem) =>
@@ -43,8 +44,8 @@ export function NumberControl({ field, value, system, set: change }: NumberContr
     refused.value = undefined;
     change(number);
   };
-  const read = (text: string) => {
-    const parsed = parse(text, field.kind, system);
+  const read = async (text: string) => {
+    const parsed = await readNumber(text, field.kind, system);
     if (!parsed.ok) refused.value = { text, message: parsed.message };
     else if (parsed.value < field.low || parsed.value > field.high)
       refused.value = { text, message: `Write a value from ${show(field.low)} to ${show(field.high)}.` };
@@ -71,7 +72,7 @@ export function NumberControl({ field, value, system, set: change }: NumberContr
         value={refused.value?.text ?? toField(value, field.kind, system)}
         aria-invalid={refused.value ? 'true' : undefined}
         aria-describedby={refused.value ? `${id}m` : field.help ? `${id}h` : undefined}
-        onChange={(event) => read(event.currentTarget.value)}
+        onChange={(event) => void read(event.currentTarget.value)}
         onKeyDown={(event) => {
           if (event.key === 'Escape') refused.value = undefined;
         }}

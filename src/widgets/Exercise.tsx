@@ -9,7 +9,8 @@ import { compute, type Model } from '../box/model.ts';
 import type { ResultName } from '../box/values.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { units } from '../notebook/units.ts';
-import { fieldUnit, parse, type UnitSystem } from '../units/index.ts';
+import { fieldUnit, type UnitSystem } from '../units/index.ts';
+import { readNumber } from './read-number.ts';
 
 export interface Props {
   /** The question after the numbers: "What is the inside ratio?" */
@@ -51,9 +52,9 @@ export function Exercise({
   const result = model.results[name]!;
   const right = values[name];
 
-  const check = (event: Event) => {
+  const check = async (event: Event) => {
     event.preventDefault();
-    const parsed = parse(text.value, result.kind, system.value);
+    const parsed = await readNumber(text.value, result.kind, system.value);
     if (!parsed.ok) said.value = { right: false, words: parsed.message };
     else if (Math.abs(parsed.value - right) <= within) said.value = { right: true, words: 'Right.' };
     else {
@@ -66,7 +67,7 @@ export function Exercise({
 
   return (
     <form class="exercise" onSubmit={check}>
-      <h3>New numbers</h3>
+      <h2 class="step">New numbers</h2>
       <p>
         {tell.map((input, index) => (
           <span key={input}>

@@ -11,7 +11,8 @@ import type { ResultName } from '../box/values.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { guesses, rememberGuess, wakeGuesses } from '../notebook/predictions.ts';
 import { units } from '../notebook/units.ts';
-import { fieldUnit, parse, type UnitSystem } from '../units/index.ts';
+import { fieldUnit, type UnitSystem } from '../units/index.ts';
+import { readNumber } from './read-number.ts';
 
 export interface Props {
   /** Unique in the notebook: the guess is kept under it. */
@@ -36,6 +37,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
   const root = useRef<HTMLFormElement>(null);
   const text = useSignal('');
   const message = useSignal('');
+  const near = useSignal(false);
   const state = useSignal<'asking' | 'guessed' | 'skipped'>('asking');
   const system = useSignal<UnitSystem>('mm');
 
@@ -43,37 +45,52 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
     state.value = to;
     root.current?.closest<HTMLElement>('.guess')?.setAttribute('data-open', 'true');
   };
+  const wanted = props.result ? model.results[props.result] : undefined;
+  const right = props.result
+    ? compute(model.results, { ...exampleBox, ...props.of })[props.result]
+    : undefined;
+  /** Reads the guess and uncovers the figure, or says why it cannot be read. */
+  const take = async (guess: string, remember: boolean) => {
+    if (wanted && right !== undefined) {
+      const read = await readNumber(guess, wanted.kind, units.value);
+      if (!read.ok) {
+        message.value = read.message;
+        return;
+      }
+      near.value = Math.abs(read.value - right) <= Math.abs(right) * (props.within ?? 0.1);
+      // Kept with its unit, so that it means the same after a change of units.
+      if (remember)
+        rememberGuess(
+          id,
+          /[a-z"'°%]/i.test(guess) ? guess : `${guess} ${fieldUnit(wanted.kind, units.value)}`,
+        );
+    } else {
+      if (guess === '') {
+        message.value = 'Choose one first, or skip.';
+        return;
+      }
+      near.value = guess === answer;
+      if (remember) rememberGuess(id, guess);
+    }
+    message.value = '';
+    open('guessed');
+  };
+
   useEffect(() => {
     wakeGuesses();
     const earlier = guesses.value[id];
     if (earlier !== undefined) {
       text.value = earlier;
-      open('guessed');
+      void take(earlier, false);
     }
     return units.subscribe((chosen) => {
       system.value = chosen;
     });
   }, []);
 
-  const wanted = props.result ? model.results[props.result] : undefined;
-  const right = props.result
-    ? compute(model.results, { ...exampleBox, ...props.of })[props.result]
-    : undefined;
-  const guessed = wanted ? parse(text.value, wanted.kind, system.value) : undefined;
-  const near =
-    right !== undefined && guessed?.ok
-      ? Math.abs(guessed.value - right) <= Math.abs(right) * (props.within ?? 0.1)
-      : text.value === answer;
-
   const commit = (event: Event) => {
     event.preventDefault();
-    if (guessed && !guessed.ok) message.value = guessed.message;
-    else if (text.value === '') message.value = 'Choose one first, or skip.';
-    else {
-      message.value = '';
-      rememberGuess(id, text.value);
-      open('guessed');
-    }
+    void take(text.value, true);
   };
 
   return (
@@ -121,7 +138,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
       </p>
       {state.value === 'guessed' ? (
         <p class="guess-answer">
-          {near ? 'Right. ' : 'Not quite. '}
+          {near.value ? 'Right. ' : 'Not quite. '}
           {wanted && right !== undefined ? (
             <>
               It is{' '}
@@ -131,7 +148,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
               .{' '}
             </>
           ) : (
-            !near && `It is: ${answer}. `
+            !near.value && `It is: ${answer}. `
           )}
           {because}{' '}
           <button

@@ -10,7 +10,7 @@ import type { AnyRelation } from '../box/result.ts';
 import type { ResultName, Values } from '../box/values.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
-import { ResultLine } from './Why.tsx';
+import { ResultLine } from './ResultLine.tsx';
 
 export interface LabSpec {
   /** Heading above the figure. */
@@ -89,7 +89,7 @@ interface FrameProps {
 export function LabFrame({ title, picture, controls, results }: FrameProps) {
   return (
     <section class="lab" aria-label={title}>
-      <h3>{title}</h3>
+      <h2 class="step">{title}</h2>
       <div class="picture">{picture}</div>
       <div class="controls">{controls}</div>
       <div class="results">{results}</div>

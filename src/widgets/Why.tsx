@@ -1,17 +1,13 @@
 /**
- * The answer to "why?" for one result: the relation in symbols, with the reader's numbers, the result, what moves
- * it most, where it comes from, and the rule that teaches it.
- * Over 150 lines, because the line and the answer it opens to are drawn from the same values.
+ * The answer to "why?" for one number: the relation in symbols, with the reader's numbers, what moves it most, where
+ * it comes from, and the rule that teaches it. Fetched with the first reason that is opened.
  */
-import { type ReadonlySignal, useSignal } from '@preact/signals';
-import type { Model } from '../box/model.ts';
-import { type AnyRelation, type Result, relationOf } from '../box/result.ts';
-import type { ResultName, Values } from '../box/values.ts';
+import type { AnyRelation } from '../box/result.ts';
 import { outsideRange, sensitivity, type Unit } from '../calc/relation.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
-import { format, type Kind, type UnitSystem } from '../units/index.ts';
+import { format, type UnitSystem } from '../units/index.ts';
 import { kindOfUnit } from './kind-of-unit.ts';
-import { fetchWords, words, wordsMissing } from './words.ts';
+import { words, wordsMissing } from './words.ts';
 
 /** Address of the site's root, for links made in the browser. */
 const root = import.meta.env.BASE_URL;
@@ -27,72 +23,14 @@ function fill(numbers: string, of: AnyRelation, given: Readonly<Record<string, n
   });
 }
 
-interface ResultProps {
-  model: Model;
-  name: ResultName;
-  values: ReadonlySignal<Values>;
-  units: ReadonlySignal<UnitSystem>;
-}
-
-/** A result of the box with its number; opens to its reason. */
-export function ResultLine({ model, name, values, units }: ResultProps) {
-  const result = model.results[name]!;
-  return (
-    <RelationLine
-      {...result}
-      of={relationOf(result, values.value)}
-      given={result.given(values.value)}
-      value={values.value[name]}
-      units={units.value}
-    />
-  );
-}
-
-export interface RelationLineProps extends Pick<Result<Values>, 'digits' | 'denominator' | 'round' | 'rule'> {
-  /** As a reader meets it, lower case. */
-  label: string;
-  kind: Kind;
+export interface WhyProps {
   of: AnyRelation;
-  /** Inputs by symbol; more than the relation takes do no harm. */
+  /** Inputs by symbol. */
   given: Readonly<Record<string, number>>;
-  /** The number, where it is known already; else the relation computes it. */
-  value?: number;
+  /** Slug of the rule that teaches it. */
+  rule?: string | undefined;
   units: UnitSystem;
 }
-
-/** One number that a relation gives, of the box or of a figure's own; opens to its reason. Outside the relation's range there is no number. */
-export function RelationLine({ label, kind, of, value, units, rule, ...rest }: RelationLineProps) {
-  const open = useSignal(false);
-  const { given: all, ...shown } = rest;
-  const given = pick(of, all);
-  return (
-    <details
-      class="result"
-      onToggle={(event) => {
-        open.value = event.currentTarget.open;
-        if (open.value) void fetchWords();
-      }}
-    >
-      <summary>
-        <span class="result-label">{label}</span>{' '}
-        <strong>
-          {outsideRange(of, given) ? (
-            'no number'
-          ) : (
-            <Quantity value={value ?? of.compute(given)} kind={kind} {...shown} />
-          )}
-        </strong>{' '}
-        <span class="why">why?</span>
-      </summary>
-      {(open.value || typeof window === 'undefined') && (
-        <Why of={of} given={given} rule={rule} units={units} />
-      )}
-    </details>
-  );
-}
-
-const pick = (of: AnyRelation, given: Readonly<Record<string, number>>): Record<string, number> =>
-  Object.fromEntries(Object.keys(of.inputs).map((symbol) => [symbol, given[symbol]!]));
 
 const greek: Readonly<Record<string, string>> = {
   alpha: 'α',
@@ -117,7 +55,7 @@ const greek: Readonly<Record<string, string>> = {
 
 /** A symbol of the equation in running text: `sigma_t` as σ with a small t. */
 function SymbolName({ symbol }: { symbol: string }) {
-  const [head = '', tail] = symbol.split('_');
+  const [head = '', tail] = symbol.replace(/^([A-Za-z])(\d)$/, '$1_$2').split('_');
   return (
     <i class="symbol">
       {greek[head] ?? head}
@@ -138,7 +76,7 @@ function Equation({ mathml }: { mathml: string }) {
   );
 }
 
-function Why({ of, given, rule, units }: Pick<RelationLineProps, 'of' | 'given' | 'rule' | 'units'>) {
+export function Why({ of, given, rule, units }: WhyProps) {
   const said = words.value[of.id];
   if (!said)
     return (

@@ -9,12 +9,12 @@ import {
   format,
   isExact,
   type Kind,
-  parse,
   type Rounding,
   toField,
   type UnitSystem,
 } from '../../src/units/index.ts';
 import { kinds } from '../../src/units/kinds.ts';
+import { parse } from '../../src/units/parse.ts';
 
 const allKinds = Object.keys(kinds) as Kind[];
 const show = (value: number, kind: Kind, options: FormatOptions) =>

@@ -5,7 +5,6 @@ import {
   format,
   isExact,
   type Kind,
-  parse,
   snap,
   stepDown,
   steps,
@@ -15,6 +14,7 @@ import {
   type UnitSystem,
 } from '../../src/units/index.ts';
 import { kinds } from '../../src/units/kinds.ts';
+import { parse } from '../../src/units/parse.ts';
 
 describe('a control', () => {
   test('steps in half millimeters for one reader and in 1/32 in for another', () => {

@@ -2,7 +2,8 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import type { Item } from '../../box/box.ts';
-import { fieldUnit, type Kind, parse, toField, type UnitSystem } from '../../units/index.ts';
+import { fieldUnit, type Kind, toField, type UnitSystem } from '../../units/index.ts';
+import { readNumber } from '../read-number.ts';
 
 interface Props {
   item: Item;
@@ -23,9 +24,9 @@ const columns = [
 export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
   const id = useId();
   const refused = useSignal<{ column: string; text: string; message: string } | undefined>(undefined);
-  const read = (column: (typeof columns)[number], text: string) => {
+  const read = async (column: (typeof columns)[number], text: string) => {
     const [name, label, kind, most] = column;
-    const parsed = parse(text, kind, system);
+    const parsed = await readNumber(text, kind, system);
     const least = kind === 'count' ? 1 : 0.1;
     if (!parsed.ok) refused.value = { column: name, text, message: parsed.message };
     else if (parsed.value < least || parsed.value > most)
@@ -59,7 +60,7 @@ export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
               value={bad?.text ?? toField(item[name], kind, system)}
               aria-invalid={bad ? 'true' : undefined}
               aria-describedby={bad ? `${id}m` : undefined}
-              onChange={(event) => read(column, event.currentTarget.value)}
+              onChange={(event) => void read(column, event.currentTarget.value)}
             />
           </label>
         );

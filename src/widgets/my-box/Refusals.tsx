@@ -6,7 +6,7 @@ export function Refusals({ refusals, store }: { refusals: readonly Refusal[]; st
   if (refusals.length === 0) return null;
   return (
     <section class="refusals" role="status" aria-label="What cannot be built">
-      <h3>This cannot be built yet</h3>
+      <h2 class="step">This cannot be built yet</h2>
       <ul>
         {refusals.map(({ id, what, mend, field, to }) => (
           <li key={id}>
