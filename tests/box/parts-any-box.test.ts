@@ -66,60 +66,79 @@ function strayNumbers(design: Design): string[] {
   return stray;
 }
 
-test('any inputs whatever give finite numbers or named refusals, and never throw', () => {
-  fc.assert(
-    fc.property(anyBox, (some) => {
-      const design = designBox({ ...exampleBox, ...some });
-      expect(strayNumbers(design)).toEqual([]);
-      for (const { id, what, mend } of design.refusals)
-        for (const text of [id, what, mend]) expect(text.length).toBeGreaterThan(4);
-    }),
-    { numRuns: 2000 },
-  );
-});
+/** Milliseconds a property may take on a busy machine. */
+const patience = 30_000;
 
-test('a box without parts, without bottom or without lid says why', () => {
-  fc.assert(
-    fc.property(anyBox, (some) => {
-      const { parts, refusals } = designBox({ ...exampleBox, ...some });
-      const names = parts.map(({ name }) => name);
-      if (!names.includes('front') || !names.includes('bottom') || !names.includes('lid'))
-        expect(refusals).not.toEqual([]);
-    }),
-    { numRuns: 1000 },
-  );
-});
+test(
+  'any inputs whatever give finite numbers or named refusals, and never throw',
+  () => {
+    fc.assert(
+      fc.property(anyBox, (some) => {
+        const design = designBox({ ...exampleBox, ...some });
+        expect(strayNumbers(design)).toEqual([]);
+        for (const { id, what, mend } of design.refusals)
+          for (const text of [id, what, mend]) expect(text.length).toBeGreaterThan(4);
+      }),
+      { numRuns: 2000 },
+    );
+  },
+  patience,
+);
 
-test('no part of a box that is not refused has a size of nothing or less', () => {
-  fc.assert(
-    fc.property(nearTheExample, (some) => {
-      const { parts, refusals, grooves } = designBox({ ...exampleBox, ...some });
-      fc.pre(refusals.length === 0);
-      for (const { finished, pieces, name } of parts) {
-        for (const size of Object.values(finished)) expect(size, name).toBeGreaterThan(0);
-        for (const { block } of pieces)
-          for (const [low, high] of Object.values(block)) expect(high - low, name).toBeGreaterThan(0);
-      }
-      for (const { start, stop, width, depth } of grooves)
-        for (const size of [stop - start, width, depth]) expect(size).toBeGreaterThan(0);
-    }),
-    { numRuns: 1000 },
-  );
-});
+test(
+  'a box without parts, without bottom or without lid says why',
+  () => {
+    fc.assert(
+      fc.property(anyBox, (some) => {
+        const { parts, refusals } = designBox({ ...exampleBox, ...some });
+        const names = parts.map(({ name }) => name);
+        if (!names.includes('front') || !names.includes('bottom') || !names.includes('lid'))
+          expect(refusals).not.toEqual([]);
+      }),
+      { numRuns: 1000 },
+    );
+  },
+  patience,
+);
 
-test('the change that a refusal proposes mends what it names', () => {
-  let mended = 0;
-  fc.assert(
-    fc.property(anyBox, (some) => {
-      const box = { ...exampleBox, ...some };
-      for (const { id, field, to } of designBox(box).refusals) {
-        if (field === undefined || to === undefined) continue;
-        const left = designBox({ ...box, [field]: to }).refusals;
-        expect(left.filter((other) => other.id === id && other.field === field)).toEqual([]);
-        mended++;
-      }
-    }),
-    { numRuns: 1000 },
-  );
-  expect(mended).toBeGreaterThan(500);
-});
+test(
+  'no part of a box that is not refused has a size of nothing or less',
+  () => {
+    fc.assert(
+      fc.property(nearTheExample, (some) => {
+        const { parts, refusals, grooves } = designBox({ ...exampleBox, ...some });
+        fc.pre(refusals.length === 0);
+        for (const { finished, pieces, name } of parts) {
+          for (const size of Object.values(finished)) expect(size, name).toBeGreaterThan(0);
+          for (const { block } of pieces)
+            for (const [low, high] of Object.values(block)) expect(high - low, name).toBeGreaterThan(0);
+        }
+        for (const { start, stop, width, depth } of grooves)
+          for (const size of [stop - start, width, depth]) expect(size).toBeGreaterThan(0);
+      }),
+      { numRuns: 1000 },
+    );
+  },
+  patience,
+);
+
+test(
+  'the change that a refusal proposes mends what it names',
+  () => {
+    let mended = 0;
+    fc.assert(
+      fc.property(anyBox, (some) => {
+        const box = { ...exampleBox, ...some };
+        for (const { id, field, to } of designBox(box).refusals) {
+          if (field === undefined || to === undefined) continue;
+          const left = designBox({ ...box, [field]: to }).refusals;
+          expect(left.filter((other) => other.id === id && other.field === field)).toEqual([]);
+          mended++;
+        }
+      }),
+      { numRuns: 1000 },
+    );
+    expect(mended).toBeGreaterThan(500);
+  },
+  patience,
+);
