@@ -19,7 +19,7 @@ export interface Result<Values> {
   readonly label: string;
   readonly kind: Kind;
   readonly digits?: 0 | 1 | 2;
-  readonly denominator?: 8 | 16 | 32 | 64;
+  readonly denominator?: 8 | 16 | 32 | 64 | 1000;
   /** Gaps round up, panels and tongues round down. */
   readonly round?: 'up' | 'down' | 'nearest';
   readonly relation: AnyRelation | Choice<Values>;

@@ -89,6 +89,8 @@ export const cupFromFaces = relation({
     w,
     T: { name: 'thickness', unit: 'mm', range: [1, 100] },
   },
+  // Up to a depth of a tenth of the width, where the arc is within 4 % of this.
+  rangesGiven: ({ C, w, T }) => ({ dM: [(-0.8 * T) / (C * w), (0.8 * T) / (C * w)] }),
   expression: 'C * dM * w^2 / (8 T)',
   compute: ({ C, dM, w, T }) => (C * dM * w * w) / (8 * T),
   evidence: 'derived',

@@ -8,8 +8,8 @@
 import { INCH, type Kind, kinds, type Unit, type UnitSystem, unitName } from './kinds.ts';
 import { NOISE, type Rounding, roundSteps } from './rounding.ts';
 
-/** Finest parts of an inch that may be asked for. */
-export type Denominator = 8 | 16 | 32 | 64;
+/** Finest parts of an inch that may be asked for; 1000 gives decimals, for what a caliper reads. */
+export type Denominator = 8 | 16 | 32 | 64 | 1000;
 
 /** How a number is printed. */
 export interface FormatOptions {
@@ -62,6 +62,7 @@ function decimalAmount(shown: number, digits: number, rounding?: Rounding): Amou
 }
 
 function inchAmount(inches: number, { denominator, round, unit = true }: FormatOptions): Amount {
+  if (denominator === 1000) return decimalAmount(inches, 3, round);
   let below: number = denominator ?? defaultDenominator(inches * INCH);
   let count = Math.abs(inches) * 64 < 1 - NOISE ? 0 : roundSteps(inches * below, round);
   // What the fractions cannot show is written in thousandths, as the trade does.

@@ -85,6 +85,10 @@ describe('inches', () => {
     expect(inch(1 / 64)).toBe('1/64~in');
     expect([inch(0.0001), inch(0)]).toEqual(['0~in', '0~in']);
   });
+  test('are decimals for a caliper where thousandths are asked for, above an inch too', () => {
+    expect(inch(3 / 64, { denominator: 1000 })).toBe('0.047~in');
+    expect(inch(1.18, { denominator: 1000 })).toBe('1.18~in');
+  });
   test('a positive length never rounds up to 0', () => {
     expect([inch(1e-9, { round: 'up' }), mm(0.0001, { round: 'up' })]).toEqual(['0.001~in', '0.01~mm']);
     expect(mm(0.0001, { round: 'up', digits: 0 })).toBe('1~mm');

@@ -42,7 +42,7 @@ export function NumberLabel({
   value: number;
   kind: Kind;
   digits?: 0 | 1 | 2;
-  denominator?: 8 | 16 | 32 | 64;
+  denominator?: 8 | 16 | 32 | 64 | 1000;
   before?: string;
   after?: string;
 }) {
