@@ -7,4 +7,11 @@ import { subject as proportion } from '../widgets/labs/proportion.tsx';
 import { subject as walls } from '../widgets/labs/walls.tsx';
 import type { Subject } from '../widgets/subject.tsx';
 
-export const subjects: Readonly<Record<string, Subject>> = { proportion, walls, grooves, movement, joints, board };
+export const subjects: Readonly<Record<string, Subject>> = {
+  proportion,
+  walls,
+  grooves,
+  movement,
+  joints,
+  board,
+};

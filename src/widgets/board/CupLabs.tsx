@@ -205,7 +205,6 @@ export function FacesCupLab() {
           digits={2}
           denominator={1000}
           units={units}
-         
           rule="cup-from-unequal-faces"
         />
       ))}
