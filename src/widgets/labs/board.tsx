@@ -2,9 +2,10 @@
 import { movementModel } from '../../box/models/movement.ts';
 import { cupAnyWidth, cupExact, cupFromFaces, cupNarrow } from '../../calc/cup.ts';
 import { movementOfThickness, movementOfWidth } from '../../calc/movement.ts';
-import { FacesCupLab, RingCupLab } from '../board/CupLabs.tsx';
 import { FaceLab } from '../board/FaceLab.tsx';
+import { FacesCupLab } from '../board/FacesCupLab.tsx';
 import { LogLab } from '../board/LogLab.tsx';
+import { RingCupLab } from '../board/RingCupLab.tsx';
 import type { OwnLabSpec } from '../Lab.tsx';
 import { islandOf } from '../subject.tsx';
 

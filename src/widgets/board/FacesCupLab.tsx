@@ -1,0 +1,85 @@
+/** Cup from faces that are not equally moist, beside what the rings alone would do. */
+import { useSignal } from '@preact/signals';
+import { cupExact, cupFromFaces } from '../../calc/cup.ts';
+import { outsideRange } from '../../calc/relation.ts';
+import { CupStrips } from '../../figures/CupStrips.tsx';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { useStore } from '../../notebook/use-store.ts';
+import { LabFrame } from '../Lab.tsx';
+import { RelationLine } from '../ResultLine.tsx';
+import { OwnNumber } from './controls.tsx';
+
+/** Points of drying, and distance from the pith in mm, that the rings alone are given to compare. */
+const alone = { points: 4, R: 100 } as const;
+
+export function FacesCupLab() {
+  const store = useStore();
+  const { tangentialCoefficient: C_T, radialCoefficient: C_R } = store.values.value;
+  const width = useSignal(150);
+  const thickness = useSignal(6);
+  const difference = useSignal(1);
+  const units = store.units.value;
+  const byFaces = (C: number) => ({ C, dM: difference.value, w: width.value, T: thickness.value });
+  const rings = { w: width.value, R: alone.R, S_R: alone.points * C_R, S_T: alone.points * C_T };
+  const lines = [
+    { label: 'flat-sawn, unequal faces', of: cupFromFaces, given: byFaces(C_T) },
+    { label: 'quarter-sawn, unequal faces', of: cupFromFaces, given: byFaces(C_R) },
+    { label: 'flat-sawn, rings alone', of: cupExact, given: rings },
+  ] as const;
+  // Each relation takes what it knows from its own row.
+  const cupOf = ({ of, given }: (typeof lines)[number]) =>
+    outsideRange(of as typeof cupExact, given as typeof rings)
+      ? undefined
+      : (of as typeof cupExact).compute(given as typeof rings);
+  const strips = lines.map((row) => ({ word: row.label, cup: cupOf(row) }));
+  const known = strips[0]?.cup;
+  return (
+    <LabFrame
+      title="Cup from unequal faces"
+      picture={
+        <>
+          <CupStrips
+            width={width.value}
+            thickness={thickness.value}
+            strips={strips}
+            description={strips
+              .map(({ word, cup }) => `${word}: ${cup === undefined ? 'no number' : `${cup.toFixed(2)} mm`}`)
+              .join(', ')}
+          />
+          <p class="says">
+            {known === undefined ? (
+              'This panel would bend too far for the formula, which takes the bend as shallow. Make it thicker or narrower, or the difference smaller.'
+            ) : (
+              <>
+                With the upper face {difference.value} {difference.value === 1 ? 'point' : 'points'} drier, a
+                flat-sawn panel goes hollow by{' '}
+                <Quantity value={known} kind="length" digits={2} denominator={1000} />. Its rings alone,{' '}
+                {alone.points} points drier all through and{' '}
+                <Quantity value={alone.R} kind="length" digits={0} denominator={8} /> from the pith, give{' '}
+                <Quantity value={strips[2]?.cup ?? 0} kind="length" digits={2} denominator={1000} />.
+              </>
+            )}
+          </p>
+        </>
+      }
+      controls={(
+        [
+          ['panelThickness', thickness],
+          ['difference', difference],
+          ['panelWidth', width],
+        ] as const
+      ).map(([name, own]) => <OwnNumber key={name} of={name} own={own} store={store} />)}
+      results={lines.map((row) => (
+        <RelationLine
+          key={row.label}
+          {...row}
+          kind="length"
+          digits={2}
+          denominator={1000}
+          units={units}
+          rule="cup-from-unequal-faces"
+        />
+      ))}
+    />
+  );
+}
