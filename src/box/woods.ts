@@ -1,4 +1,4 @@
-/** The woods a box may be made of: those of which both movement coefficients are read, derived or from memory. */
+/** The woods a box may be made of: those of which both movement coefficients are read, derived or from memory, with the figures a box needs. */
 import packed from 'virtual:woods';
 import type { Wood } from '../calc/wood.ts';
 import { unpack } from './packed-woods.ts';

@@ -3,11 +3,22 @@
  * so that nothing but `content/data` holds a figure.
  */
 import { pack } from '../box/packed-woods.ts';
+import type { Wood } from '../calc/wood.ts';
 import { tableFiles } from './tables.ts';
 import { movingWoods, woodsTable } from './woods-table.ts';
 
+/** What a box is calculated from; the rest stands on the woods page alone, and need not reach every other page. */
+const forBoxes = (wood: Wood): Wood => ({
+  ...wood,
+  tableName: '',
+  botanicalName: undefined,
+  volumetricShrinkage: undefined,
+  shearParallel: undefined,
+  sideHardness: undefined,
+});
+
 const modules = {
-  'virtual:woods': () => pack(movingWoods(woodsTable())),
+  'virtual:woods': () => pack(movingWoods(woodsTable()).map(forBoxes)),
   'virtual:all-woods': () => pack(woodsTable()),
 };
 

@@ -84,7 +84,7 @@ export const cupFromFaces = relation({
   title: 'Cup from one face drier than the other',
   result,
   inputs: {
-    C: { name: 'movement per 1 % moisture content', unit: '1', range: [0.0005, 0.006] },
+    C: { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] },
     dM: { name: 'moisture of one face minus the other', unit: '%', range: [-10, 10], tex: '\\delta M' },
     w,
     T: { name: 'thickness', unit: 'mm', range: [1, 100] },

@@ -85,7 +85,7 @@ export const fingerSwelling = relation({
   result: { symbol: 'dF', tex: '\\Delta f', name: 'growth of a finger', unit: 'mm' },
   inputs: {
     f: { name: 'finger width', unit: 'mm', range: [1, 60] },
-    C: { name: 'movement per 1 % moisture content', unit: '1', range: [0.0005, 0.006] },
+    C: { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] },
     dM: { name: 'moisture taken up from the glue', unit: '%', range: [0, 8], tex: '\\Delta M' },
   },
   expression: 'f C dM',

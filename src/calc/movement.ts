@@ -21,7 +21,7 @@ export const coefficientRange = [6, 14] as const;
 export const fiberSaturation = 30;
 
 const D = { name: 'size today', unit: 'mm', range: [1, 1000] } as const;
-const C = { name: 'movement per 1 % moisture content', unit: '1', range: [0.0005, 0.006] } as const;
+const C = { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] } as const;
 const S = { name: 'shrinkage green to oven-dry', unit: '%', range: [1, 15] } as const;
 const moisture = (name: string, range: readonly [number, number]) => ({ name, unit: '%', range }) as const;
 const change = { symbol: 'dD', tex: '\\Delta D', name: 'change of size', unit: 'mm' } as const;

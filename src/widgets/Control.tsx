@@ -1,6 +1,6 @@
 /** One input of the box: a slider and a number field with one value, or a choice. */
 import { useSignal } from '@preact/signals';
-import { useId } from 'preact/hooks';
+import { useEffect, useId } from 'preact/hooks';
 import type { Box } from '../box/box.ts';
 import { type ChoiceName, fields, type NumberField, type NumberName } from '../box/fields.ts';
 import type { Store } from '../notebook/use-store.ts';
@@ -96,22 +96,30 @@ export function NumberControl({ field, value, system, set: change }: NumberContr
 function ChoiceControl({ name, store }: { name: ChoiceName; store: Store }) {
   const id = useId();
   const field = fields[name];
+  const chosen = store.values.value[name];
+  /** A page is built with the chosen option alone: without JavaScript nothing can be chosen, and the woods are many. */
+  const awake = useSignal(false);
+  useEffect(() => {
+    awake.value = true;
+  }, []);
   return (
     <div class="control">
       <label for={id}>{field.label}</label>
       <select
         id={id}
-        value={store.values.value[name]}
+        value={chosen}
         onChange={(event) => store.set({ [name]: event.currentTarget.value } as Partial<Box>)}
       >
-        {Object.entries(field.options).map(([value, label]) => (
-          <option key={value} value={value} selected={value === store.values.value[name]}>
-            {label}
-          </option>
-        ))}
+        {Object.entries(field.options)
+          .filter(([value]) => awake.value || value === chosen)
+          .map(([value, label]) => (
+            <option key={value} value={value} selected={value === chosen}>
+              {label}
+            </option>
+          ))}
       </select>
       {field.help && <p class="help">{field.help}</p>}
-      {field.note && <p class="help">{field.note(store.values.value[name])}</p>}
+      {field.note && <p class="help">{field.note(chosen)}</p>}
     </div>
   );
 }

@@ -43,7 +43,7 @@ test('every printed shrinkage is loaded exactly and is marked as read', () => {
 });
 
 test('black walnut carries the printed figures, converted to MPa and N where the table prints kPa', () => {
-  const walnut = woodById('black-walnut')!;
+  const walnut = allWoods.find(({ id }) => id === 'black-walnut')!;
   expect(walnut).toMatchObject({
     name: 'black walnut',
     group: 'hardwood',

@@ -18,7 +18,7 @@ export function WoodTable({ woods, sort, onSort, picked, full, onPick }: Props) 
     <th key={key} scope="col" aria-sort={direction(key)}>
       <button type="button" class="heading" onClick={() => onSort(key)}>
         {label}
-        <span aria-hidden="true">{sort.key === key ? (sort.down ? ' ▾' : ' ▴') : ''}</span>
+        <span aria-hidden="true">{sort.key === key ? (sort.down ? ' ↓' : ' ↑') : ''}</span>
       </button>
     </th>
   );
