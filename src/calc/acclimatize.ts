@@ -5,9 +5,25 @@
  * changes so slowly that it seems ready early. Here is when the rule says ready, and what is then still missing.
  */
 import { firstRefusal, type Refused } from './refusal.ts';
+import { relation } from './relation.ts';
 
 /** Weighings three days apart that agree within 0.3 % of the mass: common practice. */
 export const WEIGHING = { apart: 3, within: 0.3 } as const;
+
+/** How far two weighings differ. */
+export const weighingChange = relation({
+  id: 'weighing-change',
+  title: 'By how much the mass changed between two weighings',
+  result: { symbol: 'c', name: 'change of the mass', unit: '%' },
+  inputs: {
+    m_1: { name: 'mass at the first weighing', unit: 'g', range: [1, 20_000] },
+    m_2: { name: 'mass at the second weighing', unit: 'g', range: [1, 20_000] },
+  },
+  expression: '100 (m_2 - m_1) / m_1',
+  compute: ({ m_1, m_2 }) => (100 * (m_2 - m_1)) / m_1,
+  evidence: 'geometry',
+  source: 'The difference as a share of the first weighing.',
+});
 
 /** When the rule says ready. */
 export interface Ready {

@@ -28,7 +28,7 @@ export const halfTime = relation({
   title: 'Days until half of a change in moisture has happened',
   result: { symbol: 't_50', name: 'time to half the change', unit: 'day' },
   inputs: {
-    T: { name: 'thickness', unit: 'mm', range: [3, 50] },
+    T: { name: 'thickness', unit: 'mm', range: [3, 100] },
     D: diffusion,
     S: { name: 'surface coefficient', unit: 'mm/day', range: [0.02, 100] },
   },
@@ -45,7 +45,7 @@ export const ninetyTime = relation({
   id: 'moisture-ninety-time',
   title: 'Days until nine tenths of a change has happened, bare wood in moving air',
   result: { symbol: 't_90', name: 'time to nine tenths of the change', unit: 'day' },
-  inputs: { T: { name: 'thickness', unit: 'mm', range: [3, 50] }, D: diffusion },
+  inputs: { T: { name: 'thickness', unit: 'mm', range: [3, 100] }, D: diffusion },
   expression: '0.2120 T^2 / D',
   compute: ({ T, D }) => (0.212 * T * T) / D,
   evidence: 'derived',

@@ -1,11 +1,14 @@
 /** Every relation of the calculation module, by subject. Tests, equations and rule files find relations here. */
+import * as acclimatize from './acclimatize.ts';
 import * as air from './air.ts';
 import * as bottom from './bottom.ts';
 import * as cup from './cup.ts';
 import * as diffusionSeries from './diffusion-series.ts';
 import * as dividers from './dividers.ts';
+import * as filmTimes from './film-times.ts';
 import * as fingerLayout from './finger-layout.ts';
 import * as finish from './finish.ts';
+import * as finishFilm from './finish-film.ts';
 import * as glue from './glue.ts';
 import * as glueArea from './glue-area.ts';
 import * as grooveCorner from './groove-corner.ts';
@@ -28,6 +31,7 @@ import * as walls from './walls.ts';
 import * as woodMass from './wood-mass.ts';
 
 const subjects = [
+  acclimatize,
   air,
   bottom,
   cup,
@@ -35,6 +39,8 @@ const subjects = [
   dividers,
   fingerLayout,
   finish,
+  finishFilm,
+  filmTimes,
   grooveCorner,
   grooveWeb,
   glue,

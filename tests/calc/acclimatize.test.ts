@@ -1,6 +1,6 @@
 /** Weighing until it stops, against an even approach that can be worked out by hand. */
 import { expect, test } from 'vitest';
-import { readyByWeighing } from '../../src/calc/acclimatize.ts';
+import { readyByWeighing, weighingChange } from '../../src/calc/acclimatize.ts';
 import { moistureCourse } from '../../src/calc/diffusion.ts';
 
 /** Moisture that closes in on 8 % from 12 %, the gap shrinking by a constant factor each day. */
@@ -32,4 +32,9 @@ test('weighings that never agree, and questions without sense, are refused', () 
   expect(readyByWeighing(steady, 8)).toEqual({ refused: 'After 9 days the weighings do not agree yet.' });
   expect(readyByWeighing([], 8)).toEqual({ refused: expect.stringMatching(/0 days/) });
   expect(readyByWeighing(steady, 8, { apart: 0, within: 0.3 })).toEqual({ refused: expect.any(String) });
+});
+
+test('an offcut that goes from 210.0 to 209.6 g has lost 0.19 %', () => {
+  // 0.4 / 210 by hand.
+  expect(weighingChange.compute({ m_1: 210, m_2: 209.6 })).toBeCloseTo(-0.1905, 4);
 });
