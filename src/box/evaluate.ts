@@ -3,6 +3,7 @@ import type { Box } from './box.ts';
 import { checks } from './checks/index.ts';
 import { compute, type Model } from './model.ts';
 import type { Result } from './result.ts';
+import { airResults } from './results/air.ts';
 import { groovesResults } from './results/grooves.ts';
 import { jointsResults } from './results/joints.ts';
 import { movementResults } from './results/movement.ts';
@@ -17,6 +18,7 @@ export const results = {
   ...proportionResults,
   ...wallsResults,
   ...groovesResults,
+  ...airResults,
   ...movementResults,
   ...jointsResults,
 } as Readonly<Record<ResultName, Result<Values>>>;

@@ -1,5 +1,6 @@
 /** Everything known about a box: what the reader decided, the figures of its wood, and all that follows. */
 import type { Box } from './box.ts';
+import type { AirResults } from './results/air.ts';
 import type { GroovesResults } from './results/grooves.ts';
 import type { JointsResults } from './results/joints.ts';
 import type { MovementResults } from './results/movement.ts';
@@ -15,6 +16,7 @@ export interface Values
     ProportionResults,
     WallsResults,
     GroovesResults,
+    AirResults,
     MovementResults,
     JointsResults {}
 

@@ -1,4 +1,6 @@
 /** The subjects of the lessons by name: their labs and models, for checking what an author wrote. */
+
+import { subject as air } from '../widgets/labs/air.tsx';
 import { subject as board } from '../widgets/labs/board.tsx';
 import { subject as grooves } from '../widgets/labs/grooves.tsx';
 import { subject as joints } from '../widgets/labs/joints.tsx';
@@ -14,4 +16,5 @@ export const subjects: Readonly<Record<string, Subject>> = {
   movement,
   joints,
   board,
+  air,
 };

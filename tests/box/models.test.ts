@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { exampleBox } from '../../src/box/box.ts';
 import { evaluate, type results } from '../../src/box/evaluate.ts';
 import { compute, type Model } from '../../src/box/model.ts';
+import { airModel } from '../../src/box/models/air.ts';
+import { finishModel } from '../../src/box/models/finish.ts';
 import { groovesModel } from '../../src/box/models/grooves.ts';
 import { jointsModel } from '../../src/box/models/joints.ts';
 import { movementModel } from '../../src/box/models/movement.ts';
@@ -18,6 +20,8 @@ const models: Record<string, Model> = {
   grooves: groovesModel,
   movement: movementModel,
   joints: jointsModel,
+  air: airModel,
+  finish: finishModel,
 };
 
 /** The same values, but asking for one that is not there fails. */

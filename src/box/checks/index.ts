@@ -3,6 +3,7 @@
 import { verdictsOf } from '../model.ts';
 import type { Values } from '../values.ts';
 import type { Check, Verdict } from '../verdict.ts';
+import { airChecks } from './air.ts';
 import { groovesChecks } from './grooves.ts';
 import { jointsChecks } from './joints.ts';
 import { movementChecks } from './movement.ts';
@@ -11,6 +12,7 @@ import { wallsChecks } from './walls.ts';
 
 export const checks: readonly Check[] = [
   ...proportionChecks,
+  ...airChecks,
   ...wallsChecks,
   ...movementChecks,
   ...jointsChecks,

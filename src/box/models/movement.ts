@@ -1,10 +1,11 @@
 /** What the lesson on movement computes and judges. */
 import { movementChecks } from '../checks/movement.ts';
 import type { Model } from '../model.ts';
+import { airResults } from '../results/air.ts';
 import { movementResults } from '../results/movement.ts';
 import { sizeResults } from '../results/sizes.ts';
 
 export const movementModel = {
-  results: { ...sizeResults, ...movementResults },
+  results: { ...sizeResults, ...airResults, ...movementResults },
   checks: movementChecks,
 } as Model;

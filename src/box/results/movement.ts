@@ -1,26 +1,21 @@
 /**
- * Moisture of the wood over its year, and what bottom and lid do in their grooves.
+ * What bottom and lid do in their grooves as the moisture of their wood (`air.ts`) goes through its year.
  *
- * Today's air, the driest and the dampest are put in order first, so that the year never ends before it begins.
  * Movement per point of moisture comes from the printed coefficient while both moisture contents lie within 6 to
  * 14 %, else from the total shrinkage; `methodWords` says which and why. A wood that allows neither gives NaN.
  * Over 150 lines: one table, whose rows share how a panel sits in its grooves.
  */
 import { plywoodCoefficient, plywoodRange } from '../../calc/lengthwise.ts';
-import * as moisture from '../../calc/moisture.ts';
 import * as movement from '../../calc/movement.ts';
 import * as panel from '../../calc/panel.ts';
 import * as play from '../../calc/panel-play.ts';
 import type { Box } from '../box.ts';
 import type { Choice, Result, ResultTable } from '../result.ts';
+import type { AirResults } from './air.ts';
 import type { SizeResults } from './sizes.ts';
 import type { WoodFigures } from './wood.ts';
 
 export interface MovementResults {
-  /** Moisture content, %, that wood settles to today, at the driest and at the dampest time of the year. */
-  readonly moistureToday: number;
-  readonly moistureDry: number;
-  readonly moistureDamp: number;
   /** Fraction of the width per 1 % MC, for solid wood at the box's ring angle: from today up, and down. */
   readonly movementUp: number;
   readonly movementDown: number;
@@ -45,21 +40,12 @@ export interface MovementResults {
   readonly widestForSixteenth: number;
 }
 
-export type MovementValues = Box & SizeResults & WoodFigures & MovementResults;
+export type MovementValues = Box & SizeResults & WoodFigures & AirResults & MovementResults;
 type V = MovementValues;
 type Row = Result<V>;
 
 /** What a saying of the trade takes off a panel, mm: one sixteenth of an inch. */
 export const sixteenth = 25.4 / 16;
-
-const settled = (label: string, humidity: (v: V) => number): Row => ({
-  label,
-  kind: 'percent',
-  digits: 1,
-  relation: moisture.moistureOfAir,
-  given: (v) => moisture.sorptionInputs(v.temperature, humidity(v)),
-  rule: 'write-the-humidity',
-});
 
 /** Shrinkage of the width, %, at the ring angle. */
 const widthShrinkage = (v: V) =>
@@ -158,13 +144,6 @@ const toDry = (v: V) => v.moistureDry;
 const widthNeeded = ({ B, up, u, c }: Setting) => panel.widthToCut.compute({ B, C: up, u, c });
 
 export const movementResults: ResultTable<keyof MovementResults, V> = {
-  moistureToday: settled('moisture of the wood today', (v) => v.humidityToday),
-  moistureDry: settled('moisture at the driest', (v) =>
-    Math.min(v.humidityDry, v.humidityToday, v.humidityDamp),
-  ),
-  moistureDamp: settled('moisture at the dampest', (v) =>
-    Math.max(v.humidityDry, v.humidityToday, v.humidityDamp),
-  ),
   movementUp: perPoint('movement per point of moisture, going up', toDamp),
   movementDown: perPoint('movement per point of moisture, going down', toDry),
 

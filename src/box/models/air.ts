@@ -1,0 +1,6 @@
+/** What the lesson on air and wood computes and judges. */
+import { airChecks } from '../checks/air.ts';
+import type { Model } from '../model.ts';
+import { airResults } from '../results/air.ts';
+
+export const airModel = { results: airResults, checks: airChecks } as Model;

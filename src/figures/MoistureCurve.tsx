@@ -1,0 +1,82 @@
+/**
+ * Moisture of wood against the humidity of its air, with the reader's three readings. The gray band is every
+ * temperature of a room from freezing to a hot summer: it is thin, because temperature hardly matters.
+ * Drawn in units of a phone's pixels.
+ */
+import type { Values } from '../box/values.ts';
+import { equilibriumMoisture, tabulatedAir } from '../calc/moisture.ts';
+import { format } from '../units/index.ts';
+import { Drawing } from './parts/Drawing.tsx';
+import { Label, NumberLabel } from './parts/Label.tsx';
+import { spread } from './parts/spread.ts';
+
+const [left, right, top, bottom] = [46, 344, 8, 216] as const;
+const most = 26;
+const [driest, dampest] = tabulatedAir.humidity;
+const [coldest, hottest] = [0, 40] as const;
+const x = (humidity: number) => left + (humidity / 100) * (right - left);
+const y = (moisture: number) => bottom - (moisture / most) * (bottom - top);
+const steps = 18;
+const humidities = Array.from({ length: steps + 1 }, (_, i) => driest + (i / steps) * (dampest - driest));
+const points = (temperature: number) =>
+  humidities.map((h) => `${x(h).toFixed(1)} ${y(equilibriumMoisture(temperature, h)).toFixed(1)}`);
+const band = `M${[...points(coldest), ...points(hottest).reverse()].join('L')}Z`;
+
+export function MoistureCurve({ values: v }: { values: Values }) {
+  const readings = [
+    { word: 'driest', humidity: v.humidityDry },
+    { word: 'today', humidity: v.humidityToday },
+    { word: 'dampest', humidity: v.humidityDamp },
+  ].map((reading) => ({ ...reading, moisture: equilibriumMoisture(v.temperature, reading.humidity) }));
+  const below = spread(
+    readings.map(({ humidity }) => x(humidity)),
+    66,
+    left + 22,
+    right - 26,
+  );
+  const beside = spread(
+    readings.map(({ moisture }) => y(moisture)),
+    16,
+    top + 8,
+    bottom - 6,
+  );
+  return (
+    <Drawing
+      view={[0, 0, 350, 276]}
+      title="Moisture of wood against the humidity of its air"
+      description={`${readings
+        .map(
+          ({ word, humidity, moisture }) =>
+            `${word}: ${format(humidity, 'percent', { system: 'mm', digits: 0 })} relative humidity gives ${format(moisture, 'percent', { system: 'mm' })} moisture content`,
+        )
+        .join('; ')}. Temperatures from ${coldest} to ${hottest} °C hardly move the curve.`}
+    >
+      <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
+      {[x(0), x(dampest)].map((from) => (
+        <rect key={from} fill="url(#jam)" x={from} y={top} width={x(driest) - x(0)} height={bottom - top} />
+      ))}
+      <path class="held-barely" d={band} />
+      <path class="curve" d={`M${points(v.temperature).join('L')}`} />
+      {readings.map(({ word, humidity, moisture }, i) => (
+        <g key={word}>
+          <path
+            class="hidden-line"
+            d={`M${below[i]!.toFixed(1)} ${bottom + 6}L${x(humidity).toFixed(1)} ${bottom}V${y(moisture).toFixed(1)}H${left}L${left - 6} ${beside[i]!.toFixed(1)}`}
+          />
+          <circle class="mark" cx={x(humidity)} cy={y(moisture)} r="4" />
+          <NumberLabel x={left - 8} y={beside[i]!} anchor="end" value={moisture} kind="percent" digits={1} />
+          <Label x={below[i]!} y={bottom + 15}>
+            {word}
+          </Label>
+          <NumberLabel x={below[i]!} y={bottom + 33} value={humidity} kind="percent" digits={0} />
+        </g>
+      ))}
+      <Label class="on-lines" x={left + 22} y={top + 14} anchor="start">
+        moisture of the wood
+      </Label>
+      <Label x={(left + right) / 2} y={bottom + 52}>
+        humidity of the air
+      </Label>
+    </Drawing>
+  );
+}
