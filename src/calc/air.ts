@@ -8,7 +8,7 @@
  * Symbols: T absolute temperature (K), t temperature (°C), p total pressure (Pa), p_w vapor pressure (Pa),
  * W humidity ratio (kg water per kg dry air), h relative humidity (%).
  * Held fixed: the total pressure, 101 325 Pa unless given; a house is not a pressure vessel.
- * Dew point and wet bulb need a search and live in `air-state.ts`.
+ * The whole state of air from any two readings, wet bulb too, lives in `air-state.ts`.
  */
 import { firstRefusal, type Refused } from './refusal.ts';
 import { relation } from './relation.ts';
@@ -100,6 +100,20 @@ export const heatedHumidity = relation({
 export function saturationPressure(celsius: number): number {
   const over = celsius < TRIPLE_POINT ? saturationOverIce : saturationOverWater;
   return over.compute({ T: celsius + ZERO });
+}
+
+/**
+ * Dew point, °C, of air whose vapor pressure is `pressure` Pa: where the saturation pressure is just as large, by halving.
+ * @returns within 0.001 °C; held at -60 or 60 °C beyond them.
+ */
+export function dewPointOf(pressure: number): number {
+  let [cold, hot] = [-60, 60];
+  while (hot - cold > 0.001) {
+    const middle = (cold + hot) / 2;
+    if (saturationPressure(middle) < pressure) cold = middle;
+    else hot = middle;
+  }
+  return (cold + hot) / 2;
 }
 
 /** Vapor pressure in Pa of `grams` of water per cubic meter of air at `celsius`: the ideal gas law, 461.5 J/(kg K). */

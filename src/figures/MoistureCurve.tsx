@@ -16,7 +16,7 @@ const [driest, dampest] = tabulatedAir.humidity;
 const [coldest, hottest] = [0, 40] as const;
 const x = (humidity: number) => left + (humidity / 100) * (right - left);
 const y = (moisture: number) => bottom - (moisture / most) * (bottom - top);
-const steps = 18;
+const steps = 30;
 const humidities = Array.from({ length: steps + 1 }, (_, i) => driest + (i / steps) * (dampest - driest));
 const points = (temperature: number) =>
   humidities.map((h) => `${x(h).toFixed(1)} ${y(equilibriumMoisture(temperature, h)).toFixed(1)}`);

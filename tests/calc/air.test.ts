@@ -2,7 +2,13 @@
 import fc from 'fast-check';
 import psychrolib from 'psychrolib';
 import { describe, expect, test } from 'vitest';
-import { humidityOnceHeated, humidityRatio, SEA_LEVEL, saturationPressure } from '../../src/calc/air.ts';
+import {
+  dewPointOf,
+  humidityOnceHeated,
+  humidityRatio,
+  SEA_LEVEL,
+  saturationPressure,
+} from '../../src/calc/air.ts';
 import { type AirReadings, type AirState, airState } from '../../src/calc/air-state.ts';
 import { isRefused } from '../../src/calc/refusal.ts';
 
@@ -115,4 +121,19 @@ test.each<[string, AirReadings, RegExp]>([
   ['two readings of air too hot to stand in', { dewPoint: 45, humidity: 1 }, /hotter than 60 °C/],
 ])('%s is refused by name', (_, readings, sentence) => {
   expect(airState(readings)).toEqual({ refused: expect.stringMatching(sentence) });
+});
+
+test('the dew point found by halving agrees with psychrolib, and is 9.27 °C for 20 °C and 50 %', () => {
+  // Physics note B1: 9.272 °C.
+  expect(dewPointOf(0.5 * saturationPressure(20))).toBeCloseTo(9.272, 2);
+  fc.assert(
+    fc.property(
+      fc.double({ min: -20, max: 45, noNaN: true }),
+      fc.double({ min: 5, max: 100, noNaN: true }),
+      (dryBulb, humidity) => {
+        const { dewPoint, vaporPressure } = known({ dryBulb, humidity });
+        expect(Math.abs(dewPointOf(vaporPressure) - dewPoint)).toBeLessThan(0.01);
+      },
+    ),
+  );
 });

@@ -1,8 +1,7 @@
 /** Outdoor air brought indoors: what its humidity becomes, what wood makes of it, and what gets wet in it. */
 import { useSignal } from '@preact/signals';
 import { bareModel } from '../../box/model.ts';
-import { heatedHumidity, humidityOnceHeated, saturationPressure } from '../../calc/air.ts';
-import { airState } from '../../calc/air-state.ts';
+import { dewPointOf, heatedHumidity, humidityOnceHeated, saturationPressure } from '../../calc/air.ts';
 import { moistureInAir, moistureOfAir, sorptionInputs } from '../../calc/moisture.ts';
 import { isRefused } from '../../calc/refusal.ts';
 import { HeatedAir } from '../../figures/HeatedAir.tsx';
@@ -10,7 +9,7 @@ import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { useStore } from '../../notebook/use-store.ts';
 import { LabFrame } from '../Lab.tsx';
 import { OwnNumber } from '../OwnNumber.tsx';
-import { RelationLine } from '../Why.tsx';
+import { RelationLine } from '../ResultLine.tsx';
 import { fields } from './fields.ts';
 
 /** Surfaces so many degrees below the room are common in it: a window, a board from the car. */
@@ -27,8 +26,7 @@ export function HeatedLab() {
   const outdoor = { temperature: temperature.value, humidity: humidity.value };
   const found = humidityOnceHeated(outdoor, indoors.value, added.value);
   const indoor = isRefused(found) ? undefined : { temperature: indoors.value, humidity: found };
-  const state = indoor && airState({ dryBulb: indoor.temperature, humidity: Math.max(1, indoor.humidity) });
-  const dewPoint = state && !isRefused(state) && indoor && indoor.humidity >= 1 ? state.dewPoint : undefined;
+  const dewPoint = indoor && dewPointOf((indoor.humidity / 100) * saturationPressure(indoor.temperature));
   const wood = indoor && moistureInAir(indoor.temperature, indoor.humidity);
   const given = {
     h_out: outdoor.humidity,

@@ -17,7 +17,7 @@ import { useStore } from '../../notebook/use-store.ts';
 import { Control } from '../Control.tsx';
 import { LabFrame } from '../Lab.tsx';
 import { OwnNumber } from '../OwnNumber.tsx';
-import { RelationLine } from '../Why.tsx';
+import { RelationLine } from '../ResultLine.tsx';
 import { fields } from './fields.ts';
 
 /** Points of moisture that are no change worth waiting for. */

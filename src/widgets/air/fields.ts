@@ -14,7 +14,7 @@ const number = (
 export const fields = {
   outdoorTemperature: number('temperature outdoors', 'temperature', -25, 40, 1),
   outdoorHumidity: number('humidity outdoors', 'percent', 5, 100, 1),
-  indoorTemperature: number('temperature indoors', 'temperature', 5, 30, 1),
+  indoorTemperature: number('temperature indoors', 'temperature', 10, 30, 1),
   added: {
     ...number(
       'water from people, cooking and plants',
