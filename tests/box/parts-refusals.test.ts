@@ -17,13 +17,13 @@ describe('the first impossible thing and its cure', () => {
       'wantedWidth',
       29,
     ],
-    // Of 30 mm, 5 + 4 and a lip of 3.5 leave 17.5 for lid and inside; 10 for the inside leave 7.5.
+    // Of 30 mm, 5 + 3.5 and a lip of 3.5 leave 18 for lid and inside; 10 for the inside leave 8.
     [
       'a lid thicker than the space',
       { sizeFrom: 'outside', wantedHeight: 30, lidThickness: 20 },
       'lid-thicker-than-space',
       'lidThickness',
-      7.5,
+      8,
     ],
     // A third of a wall of 9.5 is 3.17, to tenths 3.1.
     ['a groove deeper than the wall', { grooveDepth: 12 }, 'groove-through-wall', 'grooveDepth', 3.1],
@@ -43,8 +43,8 @@ describe('the first impossible thing and its cure', () => {
       'bottomTongue',
       6.5,
     ],
-    // Lip 1 and edge 4 carry 5 mm; 6.5 would hang out by 1.5.
-    ['a bottom below the table', { bottomLip: 1 }, 'bottom-hangs-below', 'bottomLip', 2.5],
+    // Lip 1 and edge 3.5 carry 4.5 mm; 6.5 would hang out by 2.
+    ['a bottom below the table', { bottomLip: 1 }, 'bottom-hangs-below', 'bottomLip', 3],
     ['a bottom that floats in a rabbet', { bottomSeat: 'rabbet' }, 'rabbet-floating', 'bottomFit', 'glued'],
     // A front 36 high: a third is 12.
     ['a finger as high as the front', { fingerWidth: 36 }, 'fingers-do-not-fit', 'fingerWidth', 12],

@@ -133,14 +133,14 @@ describe('set-ups of the example, re-derived by hand', () => {
     expect(settingOf({}, 'groove-bottom', 'fence, from the lower edge')).toBeCloseTo(5, 6);
     expect(settingOf({}, 'groove-lid', 'fence, from the upper edge')).toBeCloseTo(3.5, 6);
     expect(settingOf({}, 'groove-bottom', 'depth')).toBe(4);
-    // Tongue 4 mm and 0.25 mm of room.
-    expect(settingOf({}, 'groove-bottom', 'width')).toBeCloseTo(4.25, 6);
+    // Tongue 3.5 mm and 0.25 mm of room.
+    expect(settingOf({}, 'groove-bottom', 'width')).toBeCloseTo(3.75, 6);
   });
 
   test('a stopped groove starts one wall less its depth from the end: 9.5 − 4 = 5.5 mm', () => {
     const note = workFor().setUps.find(({ id }) => id.startsWith('groove-bottom'))!.note;
     expect(plainly(note, 'mm')).toContain(
-      'front: starts 5.5\u00a0mm from the left end, stops at 119.5\u00a0mm',
+      'left: starts 5.5\u00a0mm from the left end, stops at 194.5\u00a0mm',
     );
   });
 
