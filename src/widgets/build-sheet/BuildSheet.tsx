@@ -1,0 +1,118 @@
+/** The build sheet of the current box: what a maker takes to the bench, on paper. */
+import { useComputed } from '@preact/signals';
+import { designBox } from '../../box/design.ts';
+import { fields } from '../../box/fields.ts';
+import { workOf } from '../../box/work.ts';
+import { InsideOutside } from '../../figures/InsideOutside.tsx';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { useStore } from '../../notebook/use-store.ts';
+import { PartsTable } from '../my-box/PartsTable.tsx';
+import { Exceptions } from './Exceptions.tsx';
+import { LinkCode } from './LinkCode.tsx';
+import { type SourceNames, Steps } from './Steps.tsx';
+import { Amounts, GapTable, SetUps } from './WorkTables.tsx';
+
+const root = import.meta.env.BASE_URL.replace(/\/?$/, '/');
+
+function Sizes({ of }: { of: readonly number[] }) {
+  return (
+    <>
+      {of.map((size, index) => (
+        <span key={index}>
+          {index > 0 && ' × '}
+          <Quantity value={size} kind="length" />
+        </span>
+      ))}
+    </>
+  );
+}
+
+export default function BuildSheet({ sources }: { sources: SourceNames }) {
+  const store = useStore();
+  const design = useComputed(() => designBox(store.values.value));
+  const work = useComputed(() => workOf(design.value));
+  const { values: v, refusals, inside, insideVolume, mass } = design.value;
+  const made = work.value;
+  return (
+    <article class="build-sheet">
+      <p class="screen-only buttons">
+        <button type="button" onClick={() => window.print()}>
+          print this sheet
+        </button>{' '}
+        <a href={`${root}my-box/`}>change the box</a>{' '}
+        <a href={`${root}templates/`}>paper templates, full size</a>
+      </p>
+      <header>
+        <h1>{v.name}</h1>
+        <p>
+          Outside <Sizes of={[v.outsideLength, v.outsideWidth, v.outsideHeight]} />
+          {inside && (
+            <>
+              ; inside <Sizes of={[inside.length, inside.width, inside.height]} />
+            </>
+          )}
+          {insideVolume !== undefined && (
+            <>
+              , <Quantity value={insideVolume} kind="volume" digits={0} />
+            </>
+          )}
+          . {fields.kind.options[v.kind]}; corners: {fields.joint.options[v.joint]}.{' '}
+          {fields.species.options[v.species]}
+          {mass !== undefined && (
+            <>
+              , about <Quantity value={mass} kind="mass" digits={0} />
+            </>
+          )}
+          .
+        </p>
+      </header>
+      {refusals.length > 0 && (
+        <section class="refusals">
+          <h2>This cannot be built yet</h2>
+          <ul>
+            {refusals.map(({ id, what, mend }) => (
+              <li key={id}>
+                {what} {mend}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <section class="sheet-drawing">
+        <InsideOutside values={v} />
+      </section>
+      <section>
+        <h2>Cut list</h2>
+        <PartsTable design={design.value} />
+      </section>
+      {made && (
+        <>
+          <section>
+            <h2>Set-ups</h2>
+            <SetUps setUps={made.setUps} />
+          </section>
+          <section>
+            <h2>Gaps</h2>
+            <GapTable gaps={made.gaps} />
+          </section>
+          <section>
+            <h2>Order of work</h2>
+            <Steps steps={made.steps} names={sources} />
+          </section>
+          <section>
+            <h2>Glue, finish and time</h2>
+            <Amounts amounts={made.amounts} />
+          </section>
+        </>
+      )}
+      <section>
+        <h2>What the rules say</h2>
+        <Exceptions design={design.value} />
+      </section>
+      <section class="keep">
+        <h2>This box again</h2>
+        <LinkCode />
+      </section>
+    </article>
+  );
+}
