@@ -3,8 +3,9 @@ import { useComputed } from '@preact/signals';
 import { designBox } from '../../box/design.ts';
 import { fields } from '../../box/fields.ts';
 import { workOf } from '../../box/work.ts';
-import { InsideOutside } from '../../figures/InsideOutside.tsx';
+import { Isometric } from '../../figures/Isometric.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { Views } from '../../figures/Views.tsx';
 import { useStore } from '../../notebook/use-store.ts';
 import { PartsTable } from '../my-box/PartsTable.tsx';
 import { Exceptions } from './Exceptions.tsx';
@@ -78,8 +79,12 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
           </ul>
         </section>
       )}
-      <section class="sheet-drawing">
-        <InsideOutside values={v} />
+      <section class="sheet-drawings" aria-label="Drawings and link">
+        <div>
+          {made && <Isometric design={design.value} />}
+          <LinkCode />
+        </div>
+        {made && <Views design={design.value} />}
       </section>
       <section>
         <h2>Cut list</h2>
@@ -108,10 +113,6 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
       <section>
         <h2>What the rules say</h2>
         <Exceptions design={design.value} />
-      </section>
-      <section class="keep">
-        <h2>This box again</h2>
-        <LinkCode />
       </section>
     </article>
   );
