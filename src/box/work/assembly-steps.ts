@@ -8,7 +8,7 @@ import { gap, mm, panel, say } from './words.ts';
 /** Diagonals may differ by this, mm: aim and limit, common practice. */
 export const diagonals = { aim: 0.5, most: 1 } as const;
 
-const amount = (value: number, kind: 'mass' | 'force', digits: 0 | 1 = 0) =>
+const amount = (value: number, kind: 'mass' | 'force', digits: 0 | 2 = 0) =>
   ({ value, kind, digits }) as const;
 
 export function panelSteps({ bottom, lid, box, plan }: Planned): Step[] {
@@ -61,7 +61,7 @@ export function glueSteps({ box, plan, bottom }: Planned, amounts: Amounts): Ste
     },
     {
       id: 'glue',
-      does: say`Spread a thin even film, in all ${amount(amounts.glue.low, 'mass', 1)} to ${amount(amounts.glue.high, 'mass', 1)}. ${
+      does: say`Spread a thin even film, in all ${amount(amounts.glue.low, 'mass', 2)} to ${amount(amounts.glue.high, 'mass', 2)}. ${
         bottom?.glued ? 'Glue in the bottom.' : 'Bottom in, without glue in its groove.'
       } Clamp with even contact; joints that fit need little force.`,
       check: say`Diagonals again, top and bottom, while the glue is wet: squeeze the longer one. On a flat plate the box rocks by no more than ${mm(0.2, { digits: 1 })}.`,

@@ -9,7 +9,7 @@ import { Views } from '../../figures/Views.tsx';
 import { useStore } from '../../notebook/use-store.ts';
 import { PartsTable } from '../my-box/PartsTable.tsx';
 import { Exceptions } from './Exceptions.tsx';
-import { LinkCode } from './LinkCode.tsx';
+import { LinkCode, LinkText } from './LinkCode.tsx';
 import { type SourceNames, Steps } from './Steps.tsx';
 import { Amounts, GapTable, SetUps } from './WorkTables.tsx';
 
@@ -57,7 +57,7 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
               , <Quantity value={insideVolume} kind="volume" digits={0} />
             </>
           )}
-          . {fields.kind.options[v.kind]}; corners: {fields.joint.options[v.joint]}.{' '}
+          . Kind: {fields.kind.options[v.kind]}. Corners: {fields.joint.options[v.joint]}. Wood:{' '}
           {fields.species.options[v.species]}
           {mass !== undefined && (
             <>
@@ -113,6 +113,10 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
       <section>
         <h2>What the rules say</h2>
         <Exceptions design={design.value} />
+      </section>
+      <section>
+        <h2>This box again</h2>
+        <LinkText />
       </section>
     </article>
   );

@@ -23,50 +23,63 @@ function pathOf(rows: readonly (readonly boolean[])[]): string {
     .join('');
 }
 
-export function LinkCode() {
+/** The link to the current box; empty until the page is awake, because only then its address is known. */
+function useLink(): string {
   const link = useSignal('');
-  const code = useSignal<Code | 'too long' | undefined>(undefined);
   const box = currentBox.value;
   useEffect(() => {
-    let current = true;
     link.value = linkToBox(`${location.origin}${root}my-box/`);
-    void import('uqr').then(({ encode }) => {
-      if (!current) return;
-      try {
-        const { data, size } = encode(link.value, { ecc: 'M', border: 4 });
-        code.value = { size, path: pathOf(data) };
-      } catch {
-        code.value = 'too long';
-      }
-    });
+  }, [box]);
+  return link.value;
+}
+
+export function LinkCode() {
+  const link = useLink();
+  const code = useSignal<Code | 'too long' | undefined>(undefined);
+  useEffect(() => {
+    let current = true;
+    if (link)
+      void import('uqr').then(({ encode }) => {
+        if (!current) return;
+        try {
+          const { data, size } = encode(link, { ecc: 'M', border: 4 });
+          code.value = { size, path: pathOf(data) };
+        } catch {
+          code.value = 'too long';
+        }
+      });
     return () => {
       current = false;
     };
-  }, [box]);
-  if (!link.value) return <p>The link appears when this page is awake.</p>;
+  }, [link]);
   const made = code.value;
+  if (made === undefined) return null;
+  if (made === 'too long')
+    return <p>This box’s link is too long for a code: keep the design as a file too.</p>;
   return (
     <div class="link-code">
-      {typeof made === 'object' && (
-        <svg
-          class="qr"
-          role="img"
-          aria-label="QR code of the link to this box"
-          viewBox={`0 0 ${made.size} ${made.size}`}
-          shape-rendering="crispEdges"
-        >
-          <rect class="qr-paper" width={made.size} height={made.size} />
-          <path class="qr-ink" d={made.path} />
-        </svg>
-      )}
-      <p>
-        This link opens the box again; it holds every input.
-        {made === 'too long' && ' It is too long for a code: keep the design as a file too.'}
-        <br />
-        <a class="link-text" href={link.value}>
-          {link.value}
-        </a>
-      </p>
+      <svg
+        class="qr"
+        role="img"
+        aria-label="QR code of the link to this box"
+        viewBox={`0 0 ${made.size} ${made.size}`}
+        shape-rendering="crispEdges"
+      >
+        <rect class="qr-paper" width={made.size} height={made.size} />
+        <path class="qr-ink" d={made.path} />
+      </svg>
+      <p>Opens this box again, with every input. The link stands in full at the end.</p>
     </div>
+  );
+}
+
+export function LinkText() {
+  const link = useLink();
+  return (
+    <p>
+      <a class="link-text" href={link || `${root}my-box/`}>
+        {link || 'My box'}
+      </a>
+    </p>
   );
 }

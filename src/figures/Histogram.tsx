@@ -1,0 +1,89 @@
+/** How often each size came out: bars over a line of lengths, with marks for half of them, 95 of 100 and the worst case. */
+import { scaleLinear } from 'd3-scale';
+import { Drawing, textSize } from './parts/Drawing.tsx';
+import { Label, NumberLabel } from './parts/Label.tsx';
+
+const width = 350;
+const text = textSize(width);
+const [left, right, top, foot] = [4, width - 4, text * 3.6, 150];
+const bins = 24;
+
+interface HistogramProps {
+  /** mm, none negative. */
+  values: readonly number[];
+  half: number;
+  most: number;
+  worst: number;
+  /** What is counted: "gap at the worst corner". */
+  what: string;
+}
+
+/** How many values fall in each of `bins` equal stretches from 0 to `end`; the last holds what lies beyond. */
+export function counted(values: readonly number[], end: number): number[] {
+  const counts = Array.from({ length: bins }, () => 0);
+  for (const value of values) {
+    const bin = Math.min(bins - 1, Math.max(0, Math.floor((value / end) * bins)));
+    counts[bin] = (counts[bin] ?? 0) + 1;
+  }
+  return counts;
+}
+
+export function Histogram({ values, half, most, worst, what }: HistogramProps) {
+  const end = Math.max(worst, most, 0.01) * 1.02;
+  const x = scaleLinear([0, end], [left, right]);
+  const counts = counted(values, end);
+  const y = scaleLinear([0, Math.max(1, ...counts)], [foot, top]);
+  const wide = (right - left) / bins;
+  const marks = [
+    { at: half, words: 'half below ', row: 2.6 },
+    { at: most, words: '95 of 100 below ', row: 1.6 },
+    { at: worst, words: 'worst case ', row: 0.6 },
+  ];
+  return (
+    <Drawing
+      view={[0, 0, width, foot + text * 3]}
+      title={`How often each ${what} came out`}
+      description={`${values.length} boxes: half below ${half.toFixed(2)} mm, 95 of 100 below ${most.toFixed(2)} mm, worst case ${worst.toFixed(2)} mm.`}
+    >
+      {counts.map((count, bin) =>
+        count === 0 ? null : (
+          <rect
+            key={bin}
+            class="wood"
+            x={left + bin * wide}
+            y={y(count)}
+            width={wide}
+            height={foot - y(count)}
+          />
+        ),
+      )}
+      <line class="axis" x1={left} x2={right} y1={foot} y2={foot} />
+      {marks.map(({ at, words, row }) => {
+        // The words stand on the side that has room for them.
+        const room = x(at) < width / 2;
+        return (
+          <g key={words}>
+            <line class="thin" x1={x(at)} x2={x(at)} y1={text * row} y2={foot + 5} />
+            <NumberLabel
+              x={x(at) + (room ? 4 : -4)}
+              y={text * row}
+              anchor={room ? 'start' : 'end'}
+              class="on-lines"
+              value={at}
+              kind="length"
+              digits={2}
+              before={words}
+            />
+          </g>
+        );
+      })}
+      <Label x={left} y={foot + text * 1.2} anchor="start">
+        0
+      </Label>
+      <NumberLabel x={right} y={foot + text * 1.2} anchor="end" value={end} kind="length" digits={2} />
+      <Label x={width / 2} y={foot + text * 2.4}>
+        {what}
+      </Label>
+    </Drawing>
+  );
+}

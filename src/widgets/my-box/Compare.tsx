@@ -1,0 +1,138 @@
+/** Two designs side by side: the current one and a kept one. */
+import type { Box, Item } from '../../box/box.ts';
+import { verdicts } from '../../box/checks/index.ts';
+import { type Design, designBox } from '../../box/design.ts';
+import { type Field, fields } from '../../box/fields.ts';
+import type { State } from '../../box/verdict.ts';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+
+const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
+
+function Value({ field, value }: { field: Field; value: unknown }) {
+  switch (field.type) {
+    case 'number':
+      return <Quantity value={value as number} kind={field.kind} digits={field.digits} />;
+    case 'choice':
+      return <>{field.options[value as string]}</>;
+    case 'items':
+      return (
+        <>
+          {(value as readonly Item[]).map(({ name, count }) => `${count} × ${name}`).join(', ') || 'nothing'}
+        </>
+      );
+    case 'reasons':
+      return <>{Object.keys(value as object).length} accepted</>;
+    case 'text':
+      return <>{value as string}</>;
+  }
+}
+
+function Sizes({ of }: { of: { length: number; width: number; height: number } | undefined }) {
+  if (!of) return <>none left</>;
+  return (
+    <>
+      {[of.length, of.width, of.height].map((size, index) => (
+        <span key={index}>
+          {index > 0 && ' × '}
+          <Quantity value={size} kind="length" />
+        </span>
+      ))}
+    </>
+  );
+}
+
+const outside = ({ values }: Design) => ({
+  length: values.outsideLength,
+  width: values.outsideWidth,
+  height: values.outsideHeight,
+});
+const countOf = (design: Design, wanted: State) =>
+  verdicts(design.values).filter(({ state }) => state === wanted).length;
+
+export function Compare({ mine, other, onClose }: { mine: Design; other: Box; onClose: () => void }) {
+  const both = [mine, designBox(other)] as const;
+  const differing = (Object.keys(fields) as (keyof Box)[]).filter(
+    (name) => name !== 'name' && !same(mine.box[name], other[name]),
+  );
+  return (
+    <section class="compare" aria-label="Two designs side by side">
+      <h2>Side by side</h2>
+      <section class="scroll" aria-label="Table of both designs" tabIndex={0}>
+        <table>
+          <thead>
+            <tr>
+              <td />
+              <th scope="col">{mine.box.name} (mine, now)</th>
+              <th scope="col">{other.name} (kept)</th>
+            </tr>
+          </thead>
+          <tbody>
+            <tr>
+              <th scope="row">outside</th>
+              {both.map((design, index) => (
+                <td key={index}>
+                  <Sizes of={outside(design)} />
+                </td>
+              ))}
+            </tr>
+            <tr>
+              <th scope="row">inside</th>
+              {both.map(({ inside }, index) => (
+                <td key={index}>
+                  <Sizes of={inside} />
+                </td>
+              ))}
+            </tr>
+            <tr>
+              <th scope="row">inside volume</th>
+              {both.map(({ insideVolume }, index) => (
+                <td key={index}>
+                  <Quantity value={insideVolume ?? Number.NaN} kind="volume" digits={0} />
+                </td>
+              ))}
+            </tr>
+            <tr>
+              <th scope="row">mass</th>
+              {both.map(({ mass }, index) => (
+                <td key={index}>
+                  <Quantity value={mass ?? Number.NaN} kind="mass" digits={0} />
+                </td>
+              ))}
+            </tr>
+            <tr>
+              <th scope="row">rules</th>
+              {both.map((design, index) => (
+                <td key={index}>
+                  {countOf(design, 'breaks')} broken, {countOf(design, 'unusual')} outside the usual range,{' '}
+                  {countOf(design, 'usual')} inside it
+                </td>
+              ))}
+            </tr>
+            <tr>
+              <th scope="row">can be built</th>
+              {both.map(({ refusals }, index) => (
+                <td key={index}>{refusals[0] ? `no: ${refusals[0].what}` : 'yes'}</td>
+              ))}
+            </tr>
+            {differing.map((name) => (
+              <tr key={name}>
+                <th scope="row">{fields[name].label}</th>
+                {[mine.box, other].map((box, index) => (
+                  <td key={index}>
+                    <Value field={fields[name]} value={box[name]} />
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      {differing.length === 0 && <p>Every input is the same.</p>}
+      <p>
+        <button type="button" class="quiet" onClick={onClose}>
+          close the comparison
+        </button>
+      </p>
+    </section>
+  );
+}
