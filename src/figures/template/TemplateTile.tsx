@@ -1,7 +1,8 @@
 /** One tile of a full-size template. Its user unit is a millimeter and its size is given in millimeters, so that it prints 1:1. */
 import { format } from '../../units/index.ts';
+import type { Shape } from './end-shapes.ts';
 import { tile, type Window } from './tiles.ts';
-import type { Shape, WallTemplate } from './wall-template.ts';
+import type { WallTemplate } from './wall-template.ts';
 
 /** Blank around the drawing, for the outline's width and the marks; mm. */
 const margin = 3;

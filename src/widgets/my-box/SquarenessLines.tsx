@@ -1,0 +1,63 @@
+/** The formulas of squareness with the numbers of this box, each with its reason. */
+import type { Design } from '../../box/design.ts';
+import { cutOf } from '../../box/expected.ts';
+import type { Plan } from '../../box/parts/plan.ts';
+import {
+  diagonalDifference,
+  endStep,
+  mitreGapAdded,
+  mitreGapOfLength,
+  mitreGapRandom,
+} from '../../calc/squareness.ts';
+import type { UnitSystem } from '../../units/index.ts';
+import { RelationLine } from '../ResultLine.tsx';
+
+export type Planned = Design & { readonly plan: Plan };
+
+export function SquarenessLines({ design, units }: { design: Planned; units: UnitSystem }) {
+  const { plan, box } = design;
+  const shown = { kind: 'length', digits: 2, units } as const;
+  const e = box.angleError;
+  return (
+    <div>
+      {cutOf(design).cut.mitred ? (
+        <>
+          <RelationLine
+            {...shown}
+            label="last corner, all cuts off the same way"
+            of={mitreGapAdded}
+            given={{ t: plan.wall, e }}
+            rule="eight-cuts-of-a-miter"
+          />
+          <RelationLine
+            {...shown}
+            label="last corner, each cut off its own way"
+            of={mitreGapRandom}
+            given={{ t: plan.wall, e }}
+            rule="eight-cuts-of-a-miter"
+          />
+          <RelationLine
+            {...shown}
+            label="miter that unequal lengths hold open"
+            of={mitreGapOfLength}
+            given={{ d: 2 * box.lengthError }}
+          />
+        </>
+      ) : (
+        <RelationLine
+          {...shown}
+          label="step of an end out of square"
+          of={endStep}
+          given={{ w: plan.height, e }}
+          rule="first-end-square-before-the-second"
+        />
+      )}
+      <RelationLine
+        {...shown}
+        label="difference of the diagonals, racked by that angle"
+        of={diagonalDifference}
+        given={{ a: plan.length - 2 * plan.wall, b: plan.width - 2 * plan.wall, e }}
+      />
+    </div>
+  );
+}
