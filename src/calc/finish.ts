@@ -17,8 +17,7 @@ import { relation } from './relation.ts';
 /** The test block that resistances were fitted on. mm, mm²/day, mm/day. */
 export const TEST_BLOCK = { thickness: 15.9, diffusion: 17.28, surface: 25.92 } as const;
 
-/** Air film on wood in a room, mm/day: S_air = 1e-7 m/s. Measured values run from 1e-8 to 1e-7 (from memory, not seen). */
-export const ROOM_SURFACE = 8.64;
+export { ROOM_SURFACE } from './slab.ts';
 
 /** A finish as the published table names it. */
 export interface Finish {

@@ -1,6 +1,9 @@
 /** A piece seen through its thickness: what `diffusion.ts` takes and gives. mm, mm²/day, mm/day, % MC, days. */
 import { firstRefusal, type Refused } from './refusal.ts';
 
+/** Air film on wood in a room, mm/day: S_air = 1e-7 m/s. Measured values run from 1e-8 to 1e-7 (from memory, not seen). */
+export const ROOM_SURFACE = 8.64;
+
 /** One face of the piece and the air on its side. */
 export interface Face {
   /** Surface coefficient S, mm/day, air film and finish together. 0 seals the face; `Infinity` puts it at M_air at once. */

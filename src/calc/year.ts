@@ -14,14 +14,25 @@ import { firstRefusal, isRefused, type Refused } from './refusal.ts';
 
 export const DAYS_IN_YEAR = 365;
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
-const NAMES = 'January February March April May June July August September October November December'.split(
-  ' ',
-);
+/** Names of the months, January first. */
+export const MONTHS: readonly string[] =
+  'January February March April May June July August September October November December'.split(' ');
 
 /** Middle of each month, in days from 1 January. */
 export const MID_MONTHS: readonly number[] = MONTH_DAYS.map(
   (days, month) => MONTH_DAYS.slice(0, month).reduce((sum, each) => sum + each, 0) + days / 2,
 );
+
+/** A day of the year in words: 0 is "1 January". Other days wrap around; fractions count to the day begun. */
+export function dateOf(day: number): string {
+  let left = Math.floor(((day % DAYS_IN_YEAR) + DAYS_IN_YEAR) % DAYS_IN_YEAR);
+  const month = MONTH_DAYS.findIndex((days) => {
+    if (left < days) return true;
+    left -= days;
+    return false;
+  });
+  return `${left + 1} ${MONTHS[month]}`;
+}
 
 /** Twelve values from January to December: °C and % relative humidity. */
 export interface YearOfAir {
@@ -61,8 +72,8 @@ export function curveThrough(monthly: readonly number[]): (day: number) => numbe
 export function refuseYear({ temperature, humidity }: YearOfAir): Refused | undefined {
   if (temperature.length !== 12 || humidity.length !== 12) return { refused: 'A year needs twelve months.' };
   return firstRefusal(
-    ...temperature.map((value, i) => [`temperature in ${NAMES[i]}`, value, -50, 50, ' °C'] as const),
-    ...humidity.map((value, i) => [`humidity in ${NAMES[i]}`, value, 1, 100, ' %'] as const),
+    ...temperature.map((value, i) => [`temperature in ${MONTHS[i]}`, value, -50, 50, ' °C'] as const),
+    ...humidity.map((value, i) => [`humidity in ${MONTHS[i]}`, value, 1, 100, ' %'] as const),
   );
 }
 
@@ -75,7 +86,7 @@ export function moistureThrough(year: YearOfAir): ((day: number) => number) | Re
   if (bad) return bad;
   for (const [i, humidity] of year.humidity.entries()) {
     const month = moistureInAir(year.temperature[i]!, humidity);
-    if (isRefused(month)) return { refused: `${NAMES[i]}: ${month.refused}` };
+    if (isRefused(month)) return { refused: `${MONTHS[i]}: ${month.refused}` };
   }
   const temperature = curveThrough(year.temperature);
   const humidity = curveThrough(year.humidity);
@@ -95,7 +106,7 @@ export function heatedIndoors(outdoor: YearOfAir, thermostat: number, added = 0)
   for (const [i, indoor] of temperature.entries()) {
     const outside = { temperature: outdoor.temperature[i]!, humidity: outdoor.humidity[i]! };
     const found = humidityOnceHeated(outside, indoor, added);
-    if (typeof found !== 'number') return { refused: `${NAMES[i]}: ${found.refused}` };
+    if (typeof found !== 'number') return { refused: `${MONTHS[i]}: ${found.refused}` };
     humidity.push(found);
   }
   return { temperature, humidity };

@@ -39,7 +39,7 @@ function Tick({
   return (
     <g class={rest.class}>
       <line class="thin" x1={left} x2={right} y1={y(size)} y2={y(size)} stroke-dasharray="1 4" />
-      <Label x={right - 4} y={y(size) - 8} anchor="end">
+      <Label x={right - 4} y={y(size) - 8} anchor="end" class="on-lines">
         {Number(shown.toPrecision(2))} {unit}
       </Label>
     </g>

@@ -20,7 +20,7 @@ export function GrainFace({ face, log, x = 0, y = 0, ...rest }: GrainFaceProps) 
   return (
     <g transform={x || y ? `translate(${x} ${y})` : undefined}>
       <rect class={rest.class ?? 'wood'} width={length} height={width} />
-      <path class="grain-line" d={path} />
+      <path class="ring" d={path} />
     </g>
   );
 }

@@ -33,7 +33,7 @@ export function LogEnd({ piece, ringWidth, possible, description }: LogEndProps)
       class="log-end"
     >
       <circle class="bark" r={logRadius} />
-      <path class="grain-line faint" d={ringsOf(ringWidth)} />
+      <path class="ring faint" d={ringsOf(ringWidth)} />
       <circle class="mark" r="2.5" />
       <g transform={`translate(${center[0]} ${-center[1]}) rotate(${-turn})`}>
         <rect

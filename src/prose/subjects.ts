@@ -7,6 +7,7 @@ import { subject as joints } from '../widgets/labs/joints.tsx';
 import { subject as movement } from '../widgets/labs/movement.tsx';
 import { subject as proportion } from '../widgets/labs/proportion.tsx';
 import { subject as walls } from '../widgets/labs/walls.tsx';
+import { subject as year } from '../widgets/labs/year.tsx';
 import type { Subject } from '../widgets/subject.tsx';
 
 export const subjects: Readonly<Record<string, Subject>> = {
@@ -17,4 +18,5 @@ export const subjects: Readonly<Record<string, Subject>> = {
   joints,
   board,
   air,
+  year,
 };

@@ -1,0 +1,102 @@
+/**
+ * Which play suits which day of building: a window that wanders through the year. Below it the panel jams on the
+ * dampest day, above it drops out on the driest, pushed aside. The play of the box is a level line across it.
+ */
+import type { BuildSeason as Season } from '../calc/build-season.ts';
+import { dateOf } from '../calc/year.ts';
+import { format } from '../units/index.ts';
+import { Drawing } from './parts/Drawing.tsx';
+import { Label, NumberLabel } from './parts/Label.tsx';
+import { areaOf, left, MonthLetters, pathOf, right, xOf } from './year-axis.tsx';
+
+export interface BuildSeasonProps {
+  part: 'bottom' | 'lid';
+  season: Season;
+  /** What the play to leave keeps free on the dampest day, mm. */
+  allowance: number;
+  /** The play that the box has, both sides together, mm. */
+  play: number;
+  /** Day of building looked at. */
+  built: number;
+}
+
+const [top, height] = [10, 210] as const;
+const bottom = top + height;
+
+export function BuildSeason({ part, season, allowance, play, built }: BuildSeasonProps) {
+  const { playToLeave, creptAtDriest, leastDay, mostDay, safe } = season;
+  const needs = (day: number) => playToLeave[day % 365]!;
+  /** Play at which nothing is left in the groove on the driest day. */
+  const most = (day: number) => creptAtDriest[day % 365]! + play;
+  const high = Math.max(...Array.from(playToLeave, (_, day) => most(day)), play, needs(mostDay)) * 1.12;
+  const y = (value: number) => bottom - (height * Math.max(0, Math.min(value, high))) / high;
+  const words = (value: number) => format(value, 'length', { system: 'mm', digits: 2 });
+  const spans = safe.flatMap(({ from, to }) =>
+    from <= to
+      ? [[from, to]]
+      : [
+          [from, 364],
+          [0, to],
+        ],
+  );
+  const mark = (day: number) => <circle class="mark" cx={xOf(day)} cy={y(needs(day))} r="4" />;
+  const nearEnd = (day: number) => Math.max(60, Math.min(290, xOf(day)));
+  return (
+    <Drawing
+      view={[0, 0, 350, bottom + 24]}
+      title={`Play to leave beside the ${part}, by day of building`}
+      description={`Least when built on ${dateOf(leastDay)}, ${words(needs(leastDay))}; most on ${dateOf(mostDay)}, ${words(needs(mostDay))}. The play of this box, ${words(play)}, ${
+        safe.length === 0
+          ? 'suits no day'
+          : `suits ${safe.map(({ from, to }) => `${dateOf(from)} to ${dateOf(to)}`).join(' and ')}`
+      }.`}
+    >
+      <rect class="plot" x={left} y={top} width={right - left} height={height} />
+      <path
+        fill="url(#jam)"
+        d={areaOf(
+          (day) => y(needs(day) - allowance),
+          () => bottom,
+        )}
+      />
+      <path
+        fill="url(#jam)"
+        d={areaOf(
+          (day) => y(most(day)),
+          () => top,
+        )}
+      />
+      <path class="curve" d={pathOf((day) => y(needs(day)))} />
+      <path class="hidden-line" d={pathOf((day) => y(most(day)))} />
+      <path class="thin" d={`M${left} ${y(play)}H${right}M${xOf(built)} ${top}V${bottom}`} />
+      <path
+        class="force"
+        d={spans.map(([from, to]) => `M${xOf(from!)} ${y(play)}H${xOf(to! + 1)}`).join('')}
+      />
+      {mark(leastDay)}
+      {mark(mostDay)}
+      <Label class="on-lines" x={nearEnd(leastDay)} y={y(needs(leastDay)) - 14}>
+        least
+      </Label>
+      <Label class="on-lines" x={nearEnd(mostDay)} y={y(needs(mostDay)) - 14}>
+        most
+      </Label>
+      <NumberLabel
+        class="on-lines"
+        x={175}
+        y={y(play) - 11}
+        value={play}
+        kind="length"
+        digits={2}
+        before="your play "
+      />
+      <Label class="on-lines" x={nearEnd(leastDay) > 175 ? 70 : 280} y={bottom - 12}>
+        too little: jams
+      </Label>
+      <Label class="on-lines" x={nearEnd(leastDay) > 175 ? 280 : 70} y={top + 12}>
+        too much: drops
+      </Label>
+      <MonthLetters y={bottom + 13} />
+    </Drawing>
+  );
+}

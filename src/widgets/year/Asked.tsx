@@ -1,0 +1,73 @@
+/** What the day of building asks of the panel, in numbers that can say why. */
+import { type Part, panelOf } from '../../box/panel-state.ts';
+import { allowanceOf } from '../../box/panel-year.ts';
+import type { Values } from '../../box/values.ts';
+import { halfTime } from '../../calc/diffusion-series.ts';
+import { engagementCrept, gapPerSide, playToday, widthToCut } from '../../calc/panel.ts';
+import { widthBesidePlay } from '../../calc/panel-play.ts';
+import { ROOM_SURFACE } from '../../calc/slab.ts';
+import type { Store } from '../../notebook/use-store.ts';
+import { RelationLine } from '../ResultLine.tsx';
+import type { Known } from './YearLab.tsx';
+
+/** The relations behind it. */
+export const askedRelations = [gapPerSide, playToday, widthBesidePlay, engagementCrept, halfTime];
+
+export function Asked({ v, part, known, store }: { v: Values; part: Part; known: Known; store: Store }) {
+  const { today, driest, dampest, perPoint: C } = known.day;
+  const { groove: g } = panelOf(v, part);
+  const [B, c, u, f] = [v.insideWidth + 2 * g, allowanceOf(part), dampest - today, today - driest];
+  const W = widthToCut.compute({ B, C, u, c });
+  const p = B - W;
+  const shared = { kind: 'length', units: store.units.value, given: { W, C, u, f, c, B, p, g } } as const;
+  const thickness = part === 'bottom' ? v.bottomThickness : v.lidThickness;
+  return (
+    <>
+      {part === 'bottom' ? (
+        <RelationLine
+          {...shared}
+          label="gap to leave on that day at each side, so that it never jams"
+          of={gapPerSide}
+          round="up"
+          digits={2}
+          rule="gap-beside-the-bottom"
+        />
+      ) : (
+        <RelationLine
+          {...shared}
+          label="play to leave on that day, so that it never jams"
+          of={playToday}
+          round="up"
+          digits={2}
+          rule="lid-clearance"
+        />
+      )}
+      <RelationLine
+        {...shared}
+        label={`${part}, width to cut on that day`}
+        of={widthBesidePlay}
+        round="down"
+        digits={1}
+        rule="season-to-build-in"
+      />
+      <RelationLine
+        {...shared}
+        label="then held at the driest, crept, worse side"
+        of={engagementCrept}
+        digits={2}
+        rule={part === 'bottom' ? 'gap-beside-the-bottom' : 'lid-engagement'}
+      />
+      {known.moisture.diffusion > 0 && (
+        <RelationLine
+          label="days until half of a change has happened, give or take a factor of two"
+          kind="days"
+          digits={1}
+          of={halfTime}
+          given={{ T: 2 * thickness, D: known.moisture.diffusion, S: ROOM_SURFACE }}
+          units={store.units.value}
+          rule="thin-parts-follow-the-year"
+        />
+      )}
+    </>
+  );
+}

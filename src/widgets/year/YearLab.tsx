@@ -1,0 +1,105 @@
+/** What all labs of a year have in common: the shared year and day, and a sentence in place of a picture where there is no number. */
+import type { ComponentChildren } from 'preact';
+import { movementModel } from '../../box/models/movement.ts';
+import type { Part } from '../../box/panel-state.ts';
+import {
+  type DayOfBuilding,
+  dayOfBuilding,
+  figuresOf,
+  moistureOf,
+  type PanelMoisture,
+} from '../../box/panel-year.ts';
+import type { Values } from '../../box/values.ts';
+import { isRefused, type Refused } from '../../calc/refusal.ts';
+import type { YearOfAir } from '../../calc/year.ts';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { type Store, useStore } from '../../notebook/use-store.ts';
+import { LabFrame } from '../Lab.tsx';
+import { ClimateControl } from './ClimateControl.tsx';
+import { BuildDay } from './DayControl.tsx';
+import { type ChosenYear, useYear } from './use-year.ts';
+
+export const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} />;
+
+/** Why there is no picture, in its place. */
+const NoFigure = ({ why }: { why: string }) => (
+  <p class="message" role="status">
+    There is no number here. {why}
+  </p>
+);
+
+/** One panel of the reader's box in the reader's year. */
+export interface Known {
+  readonly year: YearOfAir;
+  readonly moisture: PanelMoisture;
+  readonly day: DayOfBuilding;
+  readonly built: number;
+}
+export type Drawn = (
+  v: Values,
+  known: Known,
+) => { picture: ComponentChildren; says: ComponentChildren } | Refused;
+
+interface YearLabProps {
+  title: string;
+  part: Part;
+  draw: Drawn;
+  /** The whole year counts, whatever the day. */
+  anyDay?: true;
+  /** Further controls in sight and behind "more". */
+  controls?: (store: Store) => ComponentChildren;
+  more?: (store: Store, year: ChosenYear) => ComponentChildren;
+  results?: (v: Values, known: Known, store: Store) => ComponentChildren;
+}
+
+/** What all labs of a year have in common: the shared controls, and the refusal in place of a picture. */
+export function YearLab({ title, part, draw, anyDay, controls, more, results }: YearLabProps) {
+  const store = useStore(movementModel);
+  const v = store.values.value;
+  const chosen = useYear(v);
+  const { year, choice } = chosen;
+  const moisture = isRefused(year) ? year : moistureOf(v, part, year);
+  const day = isRefused(moisture) ? moisture : dayOfBuilding(figuresOf(v), moisture.middle, choice.built);
+  const known =
+    isRefused(year) || isRefused(moisture) || isRefused(day)
+      ? undefined
+      : { year, moisture, day, built: choice.built };
+  const drawn = known && draw(v, known);
+  const refused = [year, moisture, day, drawn].find(isRefused);
+  return (
+    <LabFrame
+      title={title}
+      picture={
+        refused || !drawn || isRefused(drawn) ? (
+          <NoFigure why={refused?.refused ?? ''} />
+        ) : (
+          <>
+            {drawn.picture}
+            <p class="says">{drawn.says}</p>
+            {v[part] === 'plywood' && (
+              <p class="help">
+                Yours is plywood, which moves about a fifteenth as much: this is the same panel in solid wood.
+              </p>
+            )}
+          </>
+        )
+      }
+      controls={
+        <>
+          <ClimateControl choice={choice} system={store.units.value} />
+          {!anyDay && <BuildDay choice={choice} />}
+          {controls?.(store)}
+          {more?.(store, chosen)}
+        </>
+      }
+      results={!refused && known && results?.(v, known, store)}
+    />
+  );
+}
+
+export const More = ({ children }: { children: ComponentChildren }) => (
+  <details class="more">
+    <summary>more to change</summary>
+    {children}
+  </details>
+);
