@@ -5,7 +5,8 @@ import { Label } from './parts/Label.tsx';
 import { described, isometric, shownParts } from './solid/from-design.ts';
 import { fitted, placed } from './solid/paths.ts';
 import { SolidPicture } from './solid/SolidPicture.tsx';
-import { onSheet, visible } from './solid/visible.ts';
+import { onSheet } from './solid/view.ts';
+import { visible } from './solid/visible.ts';
 
 const sheet = 350;
 

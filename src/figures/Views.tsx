@@ -11,7 +11,8 @@ import { Label } from './parts/Label.tsx';
 import { Measured } from './parts/Measured.tsx';
 import { described, shownParts, spokenSize } from './solid/from-design.ts';
 import { areas, edges, type Placing, placed } from './solid/paths.ts';
-import { onSheet, type View, visible } from './solid/visible.ts';
+import { onSheet, type View } from './solid/view.ts';
+import { visible } from './solid/visible.ts';
 
 const sheet = 350;
 const text = 13;

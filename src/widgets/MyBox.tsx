@@ -9,6 +9,7 @@ import { cutListCsv, fileNameOf } from '../notebook/files.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
 import { Accuracy } from './my-box/Accuracy.tsx';
+import { Board } from './my-box/Board.tsx';
 import { Compare } from './my-box/Compare.tsx';
 import { type CatalogItem, Contents } from './my-box/Contents.tsx';
 import { Designs } from './my-box/Designs.tsx';
@@ -59,6 +60,7 @@ export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) 
                 <h2>{sections[key].title}</h2>
                 {fieldsOf(sections[key])}
                 {key === 'errors' && <Accuracy design={design.value} units={store.units.value} />}
+                {key === 'board' && <Board design={design.value} />}
               </section>
             ))}
         </div>

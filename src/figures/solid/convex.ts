@@ -81,21 +81,48 @@ export function split(
   return { inside, outside };
 }
 
+/** How a polygon lies to a half-space: wholly inside, wholly outside or on its border, or across it. */
+function sideOf({ points }: Polygon, { n, d }: HalfSpace): 'inside' | 'outside' | 'across' {
+  let [low, high] = [Infinity, -Infinity];
+  for (let index = 0; index < points.length; index++) {
+    const beyond = dot(n, points[index]!) - d;
+    if (beyond < low) low = beyond;
+    if (beyond > high) high = beyond;
+  }
+  if (low >= -touching) return 'outside';
+  return high <= touching ? 'inside' : 'across';
+}
+
+/** The half-spaces of a body that a polygon reaches across, or `undefined` where it lies wholly outside one of them. */
+function crossed(polygon: Polygon, body: Body): HalfSpace[] | undefined {
+  const found: HalfSpace[] = [];
+  for (let index = 0; index < body.length; index++) {
+    const side = sideOf(polygon, body[index]!);
+    if (side === 'outside') return undefined;
+    if (side === 'across') found.push(body[index]!);
+  }
+  return found;
+}
+
 /** What of a polygon lies in a body. */
 export function clip(polygon: Polygon, body: Body): Polygon | undefined {
+  const halves = crossed(polygon, body);
+  if (!halves) return undefined;
   let left: Polygon | undefined = polygon;
-  for (const half of body) {
+  for (const half of halves) {
     if (!left) return undefined;
     left = split(left, half).inside;
   }
   return left;
 }
 
-/** What of a polygon lies outside a body: the polygon itself where they do not meet. */
+/** What of a polygon lies outside a body: the polygon itself, as one, where they do not meet. */
 export function without(polygon: Polygon, body: Body): readonly Polygon[] {
+  const halves = crossed(polygon, body);
+  if (!halves) return [polygon];
   const apart: Polygon[] = [];
   let left: Polygon | undefined = polygon;
-  for (const half of body) {
+  for (const half of halves) {
     const { inside, outside } = split(left, half);
     if (!inside) return [polygon];
     if (outside) apart.push(outside);

@@ -92,8 +92,17 @@ const hasRoom = ({ from, to, outline }: Prism) => {
   return to - from > skin && Math.abs(area) > skin;
 };
 
+/** Several drawings show the same solids. */
+const known = new WeakMap<Solid, readonly Face[]>();
+
 /** The whole surface of a solid. */
-export function facesOf({ block, cuts }: Solid): readonly Face[] {
+export function facesOf(solid: Solid): readonly Face[] {
+  const found = known.get(solid) ?? surface(solid);
+  known.set(solid, found);
+  return found;
+}
+
+function surface({ block, cuts }: Solid): readonly Face[] {
   if (axes.some((axis) => block[axis][1] - block[axis][0] < skin)) return [];
   const prisms = cuts.filter(hasRoom).map(wallsOf);
   const outside = axes.flatMap((axis) =>
@@ -109,9 +118,9 @@ export function facesOf({ block, cuts }: Solid): readonly Face[] {
   const inside = prisms.flatMap((prism, index) =>
     prism.map(({ points, n }): Face => {
       // Seen from the wood, just outside what is cut away.
-      const surface = clip(whole(points.map((point) => along(point, n, skin))), body);
+      const seen = clip(whole(points.map((point) => along(point, n, skin))), body);
       const others = prisms.filter((_, other) => other !== index);
-      return { normal: [-n[0], -n[1], -n[2]], polygons: surface ? cutFrom([surface], others) : [] };
+      return { normal: [-n[0], -n[1], -n[2]], polygons: seen ? cutFrom([seen], others) : [] };
     }),
   );
   return [...outside, ...inside].filter(({ polygons }) => polygons.length > 0);

@@ -3,7 +3,8 @@ import type { Design } from '../../box/design.ts';
 import type { Part } from '../../box/parts/part.ts';
 import { format } from '../../units/index.ts';
 import type { Vector } from './convex.ts';
-import { type Shown, viewFrom } from './visible.ts';
+import { viewFrom } from './view.ts';
+import type { Shown } from './visible.ts';
 
 /** Equal scale on all three axes, the front at the left, the left side at the right. */
 export const isometric = viewFrom(45, (Math.atan(Math.SQRT1_2) * 180) / Math.PI);

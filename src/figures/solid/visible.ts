@@ -3,31 +3,9 @@
  * do not run into each other, whatever their shapes, so it needs no order of painting and few elements.
  */
 import type { Solid } from '../../box/parts/solid.ts';
-import { type Body, cross, dot, minus, type Polygon, unit, type Vector, without } from './convex.ts';
+import { type Body, dot, minus, type Polygon, type Vector, without } from './convex.ts';
 import { facesOf } from './faces.ts';
-
-/** A direction to look in, with what is right and up on the sheet: three unit vectors at right angles. */
-export interface View {
-  readonly right: Vector;
-  readonly up: Vector;
-  /** From the eye into the picture. */
-  readonly into: Vector;
-}
-
-/** A view from a place at a slant: `azimuth` and `height` of the eye in degrees, 0 looking along x, 90 along y. */
-export function viewFrom(azimuth: number, height: number): View {
-  const [turn, tilt] = [(azimuth * Math.PI) / 180, (height * Math.PI) / 180];
-  const into: Vector = [Math.cos(turn) * Math.cos(tilt), Math.sin(turn) * Math.cos(tilt), -Math.sin(tilt)];
-  const right = unit(cross(into, [0, 0, 1]));
-  return { right, up: cross(right, into), into };
-}
-
-/** A point on the sheet: right, down, and depth, mm. */
-export const onSheet = ({ right, up, into }: View, point: Vector): Vector => [
-  dot(right, point),
-  -dot(up, point),
-  dot(into, point),
-];
+import { onSheet, type View } from './view.ts';
 
 /** Something to draw: a solid, moved as a stiff body where `move` says so. */
 export interface Shown<Name> {
@@ -46,7 +24,16 @@ export interface Seen<Name> {
 interface Shadow {
   readonly box: readonly [left: number, top: number, right: number, bottom: number];
   readonly near: number;
+  readonly far: number;
+  /** On the sheet. */
+  readonly area: number;
   readonly body: Body;
+}
+
+interface Candidate<Name> {
+  readonly face: { readonly name: Name; readonly normal: Vector };
+  readonly polygon: Polygon;
+  readonly shadow: Shadow;
 }
 
 /** Nearer than this in depth a face hides nothing, and a strip that is thinner is not drawn: mm. */
@@ -78,14 +65,8 @@ const isThin = ({ points }: Polygon) => {
   return Math.abs(areaOf(points)) < 2 * hair * round;
 };
 
-/** All that lies behind a polygon as seen on the sheet. */
-function shadowOf({ points }: Polygon): Shadow | undefined {
-  const n = cross(minus(points[1]!, points[0]!), minus(points.at(-1)!, points[0]!));
-  const length = Math.hypot(...n);
-  if (!(length > 1e-9) || Math.abs(n[2] / length) < 1e-6) return undefined;
-  // Out of the picture, so that what lies behind is inside the half-space.
-  const scale = (n[2] < 0 ? 1 : -1) / length;
-  const front: Vector = [n[0] * scale, n[1] * scale, n[2] * scale];
+/** All that lies behind a polygon as seen on the sheet; `front` is its normal there, toward the eye. */
+function shadowOf({ points }: Polygon, front: Vector): Shadow {
   const sign = areaOf(points) > 0 ? 1 : -1;
   const sides = points.flatMap(([x, y], index) => {
     const next = points[(index + 1) % points.length]!;
@@ -98,6 +79,8 @@ function shadowOf({ points }: Polygon): Shadow | undefined {
   return {
     box: boundsOf(points),
     near: Math.min(...points.map(([, , depth]) => depth)),
+    far: Math.max(...points.map(([, , depth]) => depth)),
+    area: Math.abs(areaOf(points)) / 2,
     body: [...sides, { n: front, d: dot(front, points[0]!) - hair }],
   };
 }
@@ -105,37 +88,43 @@ function shadowOf({ points }: Polygon): Shadow | undefined {
 /** What is seen of all solids. */
 export function visible<Name>(view: View, shown: readonly Shown<Name>[]): readonly Seen<Name>[] {
   const origin: Vector = [0, 0, 0];
-  const faces = shown.flatMap(({ name, solid, move = (point: Vector) => point }) =>
-    facesOf(solid)
-      .filter(({ normal }) => dot(view.into, minus(move(normal), move(origin))) < -1e-6)
-      .map(({ normal, polygons }) => ({
-        name,
-        normal,
-        polygons: polygons.map(({ points, drawn }) => ({
-          points: points.map((point) => onSheet(view, move(point))),
-          drawn,
-        })),
-      })),
-  );
-  // The largest first: most of what is hidden is hidden by few faces.
-  const shadows = faces
-    .flatMap(({ polygons }) => polygons)
-    .map((polygon) => ({ polygon, area: Math.abs(areaOf(polygon.points)) }))
-    .sort((a, b) => b.area - a.area)
-    .flatMap(({ polygon }) => shadowOf(polygon) ?? []);
-  return faces
-    .map((face) => ({ ...face, polygons: face.polygons.flatMap((polygon) => lit(polygon, shadows)) }))
-    .filter(({ polygons }) => polygons.length > 0);
+  const all: Candidate<Name>[] = shown
+    .flatMap(({ name, solid, move = (point: Vector) => point }) =>
+      facesOf(solid).flatMap(({ normal, polygons }) => {
+        const front = onSheet(view, minus(move(normal), move(origin)));
+        if (front[2] > -1e-6) return [];
+        const face = { name, normal };
+        return polygons.flatMap(({ points, drawn }) => {
+          const polygon = { points: points.map((point) => onSheet(view, move(point))), drawn };
+          return isThin(polygon) ? [] : [{ face, polygon, shadow: shadowOf(polygon, front) }];
+        });
+      }),
+    )
+    .sort((a, b) => b.shadow.area - a.shadow.area);
+  // Small ones first, each against the largest first: most of what is hidden is small, and is hidden by few. What is
+  // hidden itself hides nothing that those before it do not hide.
+  let before = all;
+  const left = new Map<Candidate<Name>['face'], Polygon[]>();
+  for (let index = all.length - 1; index >= 0; index--) {
+    const candidate = all[index]!;
+    const seen = lit(candidate, before);
+    const known = left.get(candidate.face);
+    if (seen.length === 0) before = before.filter((one) => one !== candidate);
+    else if (known) known.push(...seen);
+    else left.set(candidate.face, [...seen]);
+  }
+  return [...left].map(([{ name, normal }, polygons]) => ({ name, normal, polygons }));
 }
 
-function lit(polygon: Polygon, shadows: readonly Shadow[]): readonly Polygon[] {
+/** What is left of a polygon behind the shadows of all others. */
+function lit({ polygon, shadow: own }: Candidate<unknown>, before: readonly Candidate<unknown>[]) {
   let left: readonly Polygon[] = [polygon];
-  const [x1, y1, x2, y2] = boundsOf(polygon.points);
-  const far = Math.max(...polygon.points.map(([, , depth]) => depth));
-  for (const { box, near, body } of shadows) {
-    if (near > far || box[0] >= x2 || box[2] <= x1 || box[1] >= y2 || box[3] <= y1) continue;
-    left = left.flatMap((one) => without(one, body));
-    if (left.length === 0) return left;
+  for (const { shadow } of before) {
+    const [box, other] = [own.box, shadow.box];
+    const apart = other[0] >= box[2] || other[2] <= box[0] || other[1] >= box[3] || other[3] <= box[1];
+    if (apart || shadow.near > own.far) continue;
+    left = left.flatMap((one) => without(one, shadow.body)).filter((one) => !isThin(one));
+    if (left.length === 0) break;
   }
-  return left.filter((one) => !isThin(one));
+  return left;
 }

@@ -3,7 +3,10 @@ import { useSignal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import type { Design } from '../../box/design.ts';
+import { CornerSection } from '../../figures/CornerSection.tsx';
+import { Exploded } from '../../figures/Exploded.tsx';
 import { Isometric } from '../../figures/Isometric.tsx';
+import { LidOpenClosed } from '../../figures/LidOpenClosed.tsx';
 import { Views } from '../../figures/Views.tsx';
 
 type Figure = FunctionComponent<{ design: Design }>;
@@ -48,6 +51,9 @@ export function Drawings({ design }: { design: Design }) {
     <div class="drawings">
       <Isometric design={design} />
       <Folded title="Three views with sizes" figure={Views} design={design} unfolded />
+      <Folded title="Taken apart" figure={Exploded} design={design} />
+      <Folded title="The lid, closed and open" figure={LidOpenClosed} design={design} />
+      <Folded title="Corners, cut through the grooves" figure={CornerSection} design={design} />
     </div>
   );
 }
