@@ -21,7 +21,7 @@ export default defineConfig({
             groups: [
               {
                 name: 'notebook',
-                test: /preact|[\\/]src[\\/](units(?!.*parse)|notebook(?!.*(files|designs|year)))[\\/]|[\\/]widgets[\\/](Lab|Control|VerdictLine|ResultLine|subject|Exercise|GuessForm|PutInMyBox|RecallQuestion|RuleForMyBox)\.tsx|[\\/]figures[\\/]parts[\\/](?!grain)/,
+                test: /preact|[\\/]src[\\/](units(?!.*parse)|notebook(?!.*(files|designs|year)))[\\/]|[\\/]widgets[\\/](Lab|Control|VerdictLine|ResultLine|subject|Exercise|GuessForm|PutInMyBox|RecallQuestion|RuleForMyBox)\.tsx|[\\/]figures[\\/]parts[\\/](Quantity|Label|Dimension|Drawing)/,
               },
             ],
           },
