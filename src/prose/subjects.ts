@@ -2,6 +2,7 @@
 
 import { subject as air } from '../widgets/labs/air.tsx';
 import { subject as board } from '../widgets/labs/board.tsx';
+import { subject as finish } from '../widgets/labs/finish.tsx';
 import { subject as grooves } from '../widgets/labs/grooves.tsx';
 import { subject as joints } from '../widgets/labs/joints.tsx';
 import { subject as movement } from '../widgets/labs/movement.tsx';
@@ -19,4 +20,5 @@ export const subjects: Readonly<Record<string, Subject>> = {
   board,
   air,
   year,
+  finish,
 };

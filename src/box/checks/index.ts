@@ -4,6 +4,7 @@ import { verdictsOf } from '../model.ts';
 import type { Values } from '../values.ts';
 import type { Check, Verdict } from '../verdict.ts';
 import { airChecks } from './air.ts';
+import { finishChecks } from './finish.ts';
 import { groovesChecks } from './grooves.ts';
 import { jointsChecks } from './joints.ts';
 import { movementChecks } from './movement.ts';
@@ -17,6 +18,7 @@ export const checks: readonly Check[] = [
   ...movementChecks,
   ...jointsChecks,
   ...groovesChecks,
+  ...finishChecks,
 ];
 
 /** The verdicts of all rules that speak about this box. */

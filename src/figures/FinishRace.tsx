@@ -1,0 +1,96 @@
+/**
+ * What two finishes keep out, day by day, of the moisture that bare wood takes up: the published figures as marks, and
+ * through them the line of one resistance a finish. The first days are drawn wider. Drawn in units of a phone's pixels.
+ */
+import { format } from '../units/index.ts';
+import { Drawing } from './parts/Drawing.tsx';
+import { Label } from './parts/Label.tsx';
+
+export interface Runner {
+  readonly name: string;
+  /** Effectiveness, %, by the days of `raceDays`; undefined for a finish that no one resistance fits. */
+  readonly model: readonly number[] | undefined;
+  /** Published effectiveness, %, by day of the test. */
+  readonly published: readonly { readonly day: number; readonly percent: number }[];
+}
+
+/** Days of the model's line. */
+export const raceDays = [
+  0.1, 0.25, 0.5, 1, 1.5, 2, 3, 4, 5, 6, 7, 8.5, 10, 12, 14, 17, 20, 24, 28, 34, 40, 48, 60,
+] as const;
+const last = 60;
+const tested = 14;
+
+const [left, right, top, bottom] = [38, 340, 10, 196] as const;
+const x = (day: number) => left + Math.sqrt(day / last) * (right - left);
+const y = (percent: number) => bottom - (percent / 100) * (bottom - top);
+
+export function FinishRace({ runners }: { runners: readonly [Runner, Runner] }) {
+  return (
+    <Drawing
+      view={[0, 0, 350, 272]}
+      title="What a finish keeps out, day by day"
+      description={runners
+        .map(
+          ({ name, published }) =>
+            `${name}: ${published
+              .map(({ day, percent }) => `${format(percent, 'percent', { system: 'mm' })} after ${day} days`)
+              .join(', ')}.`,
+        )
+        .join(' ')}
+    >
+      <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
+      <rect class="usual" x={left} y={top} width={x(tested) - left} height={bottom - top} />
+      {runners.map(({ name, model, published }, i) => (
+        <g key={`${name}${i}`}>
+          {model && (
+            <path
+              class={i === 0 ? 'curve' : 'narrow'}
+              d={`M${model.map((percent, at) => `${x(raceDays[at]!).toFixed(1)} ${y(percent).toFixed(1)}`).join('L')}`}
+            />
+          )}
+          {published.map(({ day, percent }) =>
+            i === 0 ? (
+              <circle key={day} class="mark" cx={x(day)} cy={y(percent)} r="4.5" />
+            ) : (
+              <rect key={day} class="ready" x={x(day) - 4} y={y(percent) - 4} width="8" height="8" />
+            ),
+          )}
+        </g>
+      ))}
+      <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
+      {[0, 50, 100].map((percent) => (
+        <Label key={percent} x={left - 5} y={y(percent)} anchor="end">
+          {percent} %
+        </Label>
+      ))}
+      {[1, 7, 14, 30, 60].map((day) => (
+        <Label key={day} x={x(day)} y={bottom + 14}>
+          {day === 60 ? '60' : day}
+        </Label>
+      ))}
+      <Label x={(left + right) / 2} y={bottom + 32}>
+        days in damp air; tested in the tinted part
+      </Label>
+      {runners.map(({ name }, i) => (
+        <g key={`legend ${i}`}>
+          <line
+            class={i === 0 ? 'curve' : 'narrow'}
+            x1={left}
+            x2={left + 26}
+            y1={bottom + 52 + 18 * i}
+            y2={bottom + 52 + 18 * i}
+          />
+          {i === 0 ? (
+            <circle class="mark" cx={left + 13} cy={bottom + 52} r="4" />
+          ) : (
+            <rect class="ready" x={left + 9} y={bottom + 66} width="8" height="8" />
+          )}
+          <Label x={left + 32} y={bottom + 52 + 18 * i} anchor="start">
+            {name}
+          </Label>
+        </g>
+      ))}
+    </Drawing>
+  );
+}

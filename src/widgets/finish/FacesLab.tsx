@@ -1,0 +1,138 @@
+/** A lid after the air has changed: finished on one face or both, on an open box or a shut one, and how it bows meanwhile. */
+import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { finishModel } from '../../box/models/finish.ts';
+import { diffusionOf } from '../../box/results/air.ts';
+import { cupFromFaces } from '../../calc/cup.ts';
+import { moistureCourse } from '../../calc/diffusion.ts';
+import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../calc/finish.ts';
+import { isRefused, type Refused } from '../../calc/refusal.ts';
+import { outsideRange } from '../../calc/relation.ts';
+import { SHUT_INSIDE } from '../../calc/slab.ts';
+import { CupCourse } from '../../figures/CupCourse.tsx';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { useStore } from '../../notebook/use-store.ts';
+import { Control } from '../Control.tsx';
+import { LabFrame } from '../Lab.tsx';
+import { OwnChoice } from '../OwnNumber.tsx';
+import { RelationLine } from '../ResultLine.tsx';
+import { finishLabels, varnish } from './choice.ts';
+
+/** Days a figure may show. */
+const horizons = [14, 30, 60, 120, 240, 480] as const;
+/** Points of moisture that count as no change of air. */
+const SAME = 0.2;
+
+/** Outer face minus inner face, in points by quarter or whole days, for the three ways a lid may be. */
+function differences(thickness: number, diffusion: number, resistance: number, from: number, to: number) {
+  const finished = surfaceUnderFinish.compute({ S_air: ROOM_SURFACE, r: resistance });
+  // A shut lid is a slab of twice the thickness; a third of the way into its second half the cup has gone.
+  const slow = (0.4 * thickness ** 2) / diffusion + (2 * thickness) / finished;
+  const days = horizons.find((horizon) => horizon > slow) ?? 480;
+  const every = days > 60 ? 1 : 0.25;
+  const air = (surface: number) => ({ surface: surface * every, moisture: () => to });
+  const course = (front: number, back: number | undefined) =>
+    moistureCourse(
+      {
+        thickness,
+        diffusion: diffusion * every,
+        front: air(front),
+        back: back === undefined ? SHUT_INSIDE : air(back),
+      },
+      from,
+      days / every,
+      0,
+      { cells: 12, perDay: 1 },
+    );
+  const ways = [
+    { word: 'open, finished outside only', course: course(finished, ROOM_SURFACE) },
+    { word: 'shut, bare', course: course(ROOM_SURFACE, undefined) },
+    { word: 'shut, finished outside', course: course(finished, undefined) },
+  ];
+  const bad = ways.map((way) => way.course).find(isRefused);
+  if (bad) return bad;
+  return {
+    every,
+    ways: ways.map((way) => ({ word: way.word, points: isRefused(way.course) ? [] : way.course.difference })),
+  };
+}
+
+export function FacesLab() {
+  const store = useStore(finishModel);
+  const v = store.values.value;
+  const units = store.units.value;
+  const finish = useSignal(varnish);
+  const [from, to] = [v.moistureToday, v.moistureDamp];
+  const { resistance } = finishes[finish.value]!;
+  const D = diffusionOf(v, (from + to) / 2);
+  const found: ReturnType<typeof differences> | Refused = useMemo(
+    () => (isRefused(D) ? D : differences(v.lidThickness, D.middle, resistance, from, to)),
+    [v.lidThickness, v.specificGravity, resistance, from, to],
+  );
+  const C = v.movementUp;
+  const cup = (dM: number) => cupFromFaces.compute({ C, dM, w: v.lidWidth, T: v.lidThickness });
+  const courses = isRefused(found)
+    ? []
+    : found.ways.map(({ word, points }) => ({ word, depth: Float64Array.from(points, cup) }));
+  const worst = (depth: ArrayLike<number>) => Math.max(...Array.from(depth, Math.abs));
+  const mostPoints = isRefused(found) ? 0 : Math.max(...found.ways.map(({ points }) => worst(points)));
+  const tooFar = outsideRange(cupFromFaces, { C, dM: mostPoints, w: v.lidWidth, T: v.lidThickness });
+  const message = isRefused(found)
+    ? found.refused
+    : Number.isNaN(C)
+      ? 'No movement figure is known for this wood in this air.'
+      : to - from < SAME
+        ? 'Today is the dampest day of this air: nothing is to come. Set the humidity of today lower, or that of the dampest day higher.'
+        : tooFar
+          ? 'This lid would bow so far, or is so narrow or wide, that the formula does not hold: it takes the bow as shallow.'
+          : undefined;
+  return (
+    <LabFrame
+      title="One face or both"
+      picture={
+        message || isRefused(found) ? (
+          <p class="says message" role="status">
+            {message}
+          </p>
+        ) : (
+          <>
+            <CupCourse every={found.every} courses={courses} />
+            <p class="says">
+              The air turns from today’s to the dampest. With the same finish on both faces of an open box the
+              lid stays flat. Finished outside only it bows by{' '}
+              <Quantity value={worst(courses[0]!.depth)} kind="length" digits={2} /> before it comes back. On
+              a shut box a bare lid bows the other way by{' '}
+              <Quantity value={worst(courses[1]!.depth)} kind="length" digits={2} />, one finished outside by{' '}
+              <Quantity value={worst(courses[2]!.depth)} kind="length" digits={2} />.
+            </p>
+          </>
+        )
+      }
+      controls={
+        <>
+          <Control name="lidThickness" store={store} />
+          <OwnChoice label="finish" options={finishLabels} of={finish} />
+          <Control name="humidityDamp" store={store} />
+          <details class="more">
+            <summary>more to change</summary>
+            <Control name="humidityToday" store={store} />
+            <Control name="ringAngle" store={store} />
+            <Control name="species" store={store} />
+          </details>
+        </>
+      }
+      results={
+        <RelationLine
+          label="cup for each point between the faces"
+          kind="length"
+          digits={2}
+          denominator={64}
+          of={cupFromFaces}
+          given={{ C, dM: 1, w: v.lidWidth, T: v.lidThickness }}
+          units={units}
+          rule="both-faces-or-cup-for-days"
+        />
+      }
+    />
+  );
+}
