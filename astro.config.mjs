@@ -21,7 +21,11 @@ export default defineConfig({
             groups: [
               {
                 name: 'notebook',
-                test: /preact|[\\/]src[\\/](units(?!.*parse)|notebook(?!.*(files|designs|year)))[\\/]|[\\/]widgets[\\/](Lab|Control|VerdictLine|ResultLine|subject|Exercise|GuessForm|PutInMyBox|RecallQuestion|RuleForMyBox)\.tsx|[\\/]figures[\\/]parts[\\/](Quantity|Label|Dimension|Drawing)/,
+                test: /preact|[\\/]src[\\/](units(?!.*parse)|notebook(?!.*(files|designs|year|svg-file)))[\\/]|[\\/]widgets[\\/](Lab|Control|VerdictLine|ResultLine|subject|Exercise|GuessForm|PutInMyBox|RecallQuestion|RuleForMyBox)\.tsx|[\\/]calc[\\/]re(fusal|lation)\.ts|[\\/]figures[\\/]parts[\\/](Quantity|Label|Dimension|Drawing)/,
+              },
+              {
+                name: 'soaking',
+                test: /[\\/]src[\\/](calc[\\/](diffusion(-series|-coefficient)?|slab|film-times|finish)|box[\\/]results[\\/]wait|widgets[\\/]OwnNumber)\.tsx?/,
               },
             ],
           },

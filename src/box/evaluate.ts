@@ -9,6 +9,7 @@ import { jointsResults } from './results/joints.ts';
 import { movementResults } from './results/movement.ts';
 import { proportionResults } from './results/proportion.ts';
 import { sizeResults } from './results/sizes.ts';
+import { waitResults } from './results/wait.ts';
 import { wallsResults } from './results/walls.ts';
 import type { ResultName, Values } from './values.ts';
 
@@ -19,6 +20,7 @@ export const results = {
   ...wallsResults,
   ...groovesResults,
   ...airResults,
+  ...waitResults,
   ...movementResults,
   ...jointsResults,
 } as Readonly<Record<ResultName, Result<Values>>>;

@@ -6,6 +6,7 @@ import type { JointsResults } from './results/joints.ts';
 import type { MovementResults } from './results/movement.ts';
 import type { ProportionResults } from './results/proportion.ts';
 import type { SizeResults } from './results/sizes.ts';
+import type { WaitResults } from './results/wait.ts';
 import type { WallsResults } from './results/walls.ts';
 import type { WoodFigures } from './results/wood.ts';
 
@@ -17,6 +18,7 @@ export interface Values
     WallsResults,
     GroovesResults,
     AirResults,
+    WaitResults,
     MovementResults,
     JointsResults {}
 

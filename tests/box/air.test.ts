@@ -1,9 +1,9 @@
-/** What the example box is told about its air and its wait, and where that turns. */
+/** What the example box is told about its air, its wait and its finish, and where that turns. */
 import { describe, expect, test } from 'vitest';
 import { type Box, exampleBox } from '../../src/box/box.ts';
 import { verdicts } from '../../src/box/checks/index.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
-import { diffusionOf } from '../../src/box/results/air.ts';
+import { diffusionOf } from '../../src/box/results/wait.ts';
 
 const of = (inputs: Partial<Box> = {}) => evaluate({ ...exampleBox, ...inputs });
 const state = (rule: string, inputs: Partial<Box> = {}) =>
@@ -43,5 +43,12 @@ describe('the checks', () => {
     expect(state('cut-oversize-and-rest')).toBe('usual');
     expect(state('cut-oversize-and-rest', { planing: 0.5 })).toBe('unusual');
     expect(state('cut-oversize-and-rest', { planing: 2 })).toBe('unusual');
+  });
+
+  test('three coats on the edges leave the lid of the example some play, and jam one that was fitted close', () => {
+    // 1.2 mm of play, 2.5 points of swelling of 112.8 mm at 0.00248: 0.5 mm left, less 2 × 3 × 0.03 mm.
+    expect(state('no-finish-on-running-surfaces')).toBe('usual');
+    expect(state('no-finish-on-running-surfaces', { lidPlay: 0.85 })).toBe('unusual');
+    expect(state('no-finish-on-running-surfaces', { kind: 'lift-off' })).toBeUndefined();
   });
 });

@@ -2,5 +2,6 @@
 import { airChecks } from '../checks/air.ts';
 import type { Model } from '../model.ts';
 import { airResults } from '../results/air.ts';
+import { waitResults } from '../results/wait.ts';
 
-export const airModel = { results: airResults, checks: airChecks } as Model;
+export const airModel = { results: { ...airResults, ...waitResults }, checks: airChecks } as Model;

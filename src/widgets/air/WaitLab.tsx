@@ -2,14 +2,14 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { airModel } from '../../box/models/air.ts';
-import { diffusionOf } from '../../box/results/air.ts';
+import { diffusionOf } from '../../box/results/wait.ts';
 import { readyByWeighing, WEIGHING } from '../../calc/acclimatize.ts';
 import { moistureCourse } from '../../calc/diffusion.ts';
 import type { DiffusionRange } from '../../calc/diffusion-coefficient.ts';
 import { halfTime } from '../../calc/diffusion-series.ts';
 import { ninetyTimeBehindFilm } from '../../calc/film-times.ts';
-import { ROOM_SURFACE } from '../../calc/finish.ts';
 import { isRefused, type Refused } from '../../calc/refusal.ts';
+import { ROOM_SURFACE } from '../../calc/slab.ts';
 import { BoardStack } from '../../figures/BoardStack.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { WaitCourse } from '../../figures/WaitCourse.tsx';

@@ -2,7 +2,7 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { finishModel } from '../../box/models/finish.ts';
-import { diffusionOf } from '../../box/results/air.ts';
+import { diffusionOf } from '../../box/results/wait.ts';
 import { cupFromFaces } from '../../calc/cup.ts';
 import { moistureCourse } from '../../calc/diffusion.ts';
 import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../calc/finish.ts';

@@ -2,12 +2,11 @@
 import { useSignal } from '@preact/signals';
 import type { NumberField } from '../../box/fields.ts';
 import { finishModel } from '../../box/models/finish.ts';
-import { diffusionOf } from '../../box/results/air.ts';
+import { diffusionOf } from '../../box/results/wait.ts';
 import { waveKept } from '../../calc/diffusion-series.ts';
 import { seasonKept } from '../../calc/film-times.ts';
 import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../calc/finish.ts';
 import { isRefused } from '../../calc/refusal.ts';
-import { DAYS_IN_YEAR } from '../../calc/year.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { type Kept, SwingKept } from '../../figures/SwingKept.tsx';
 import { useStore } from '../../notebook/use-store.ts';
@@ -29,10 +28,13 @@ const thicknessField: NumberField = {
   denominator: 16,
 };
 
+/** Days. */
+const YEAR = 365;
+
 const swings = [
   { word: 'a day and night', period: 1 },
   { word: 'a dry and a damp week', period: 14 },
-  { word: 'a year', period: DAYS_IN_YEAR },
+  { word: 'a year', period: YEAR },
 ] as const;
 
 const Percent = ({ of }: { of: number }) => <Quantity value={of} kind="percent" digits={0} />;
@@ -72,7 +74,7 @@ export function SeasonLab() {
     units,
     rule: 'finish-slows-does-not-stop',
   } as const;
-  const given = { T: thickness.value, D: isRefused(D) ? Number.NaN : D.middle, P: DAYS_IN_YEAR };
+  const given = { T: thickness.value, D: isRefused(D) ? Number.NaN : D.middle, P: YEAR };
   return (
     <LabFrame
       title="What is left of the swing"
