@@ -75,7 +75,7 @@ export function HeatedAir({ outdoor, indoor, dewPoint }: HeatedAirProps) {
       {dewPoint !== undefined && dewPoint > coldest && (
         <>
           <path class="hidden-line" d={`M${x(dewPoint).toFixed(1)} ${bottom}V${iy.toFixed(1)}`} />
-          <circle class="ring" cx={x(dewPoint)} cy={iy} r="4" />
+          <circle class="target" cx={x(dewPoint)} cy={iy} r="4" />
         </>
       )}
       <NumberLabel

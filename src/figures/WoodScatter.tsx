@@ -96,7 +96,7 @@ export function WoodScatter({ points, chosen, onPick }: WoodScatterProps) {
         ))}
         {marked && (
           <>
-            <circle class="ring" cx={across(marked.density)} cy={up(marked.movement)} r="7" />
+            <circle class="target" cx={across(marked.density)} cy={up(marked.movement)} r="7" />
             <Label
               class="halo"
               x={across(marked.density)}
