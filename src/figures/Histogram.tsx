@@ -7,6 +7,8 @@ const width = 350;
 const text = textSize(width);
 const [left, right, top, foot] = [4, width - 4, text * 3.6, 150];
 const bins = 24;
+/** Width that the words of a mark take. */
+const room = text * 11;
 
 interface HistogramProps {
   /** mm, none negative. */
@@ -35,10 +37,10 @@ export function Histogram({ values, half, most, worst, what }: HistogramProps) {
   const y = scaleLinear([0, Math.max(1, ...counts)], [foot, top]);
   const wide = (right - left) / bins;
   const marks = [
-    { at: half, words: 'half below ', row: 2.6 },
-    { at: most, words: '95 of 100 below ', row: 1.6 },
-    { at: worst, words: 'worst case ', row: 0.6 },
-  ];
+    { at: half, words: 'half below ', row: 2.6, side: 'end' },
+    { at: most, words: '95 of 100 below ', row: 1.6, side: 'start' },
+    { at: worst, words: 'worst case ', row: 0.6, side: 'end' },
+  ] as const;
   return (
     <Drawing
       view={[0, 0, width, foot + text * 3]}
@@ -58,23 +60,25 @@ export function Histogram({ values, half, most, worst, what }: HistogramProps) {
         ),
       )}
       <line class="axis" x1={left} x2={right} y1={foot} y2={foot} />
-      {marks.map(({ at, words, row }) => {
-        // The words stand on the side that has room for them.
-        const room = x(at) < width / 2;
+      {marks.map(({ at, row }) => (
+        <line key={row} class="thin" x1={x(at)} x2={x(at)} y1={text * row} y2={foot + 5} />
+      ))}
+      {marks.map(({ at, words, row, side }) => {
+        // The words stand on the side where no other line runs, unless there is no room for them.
+        const fits = side === 'end' ? x(at) > room : x(at) < width - room;
+        const anchor = fits === (side === 'end') ? 'end' : 'start';
         return (
-          <g key={words}>
-            <line class="thin" x1={x(at)} x2={x(at)} y1={text * row} y2={foot + 5} />
-            <NumberLabel
-              x={x(at) + (room ? 4 : -4)}
-              y={text * row}
-              anchor={room ? 'start' : 'end'}
-              class="on-lines"
-              value={at}
-              kind="length"
-              digits={2}
-              before={words}
-            />
-          </g>
+          <NumberLabel
+            key={words}
+            x={x(at) + (anchor === 'start' ? 4 : -4)}
+            y={text * row}
+            anchor={anchor}
+            class="on-lines"
+            value={at}
+            kind="length"
+            digits={2}
+            before={words}
+          />
         );
       })}
       <Label x={left} y={foot + text * 1.2} anchor="start">

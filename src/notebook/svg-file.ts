@@ -89,6 +89,17 @@ export function svgFile(drawing: SVGSVGElement): string {
     wanted.push(...pointed(definition.outerHTML));
     defs.append(definition);
   }
+  // The page's paper lies under it: by night its lines are light.
+  const paper = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
+  for (const [name, value] of Object.entries({
+    x: view.x,
+    y: view.y,
+    width: view.width,
+    height: view.height,
+  }))
+    paper.setAttribute(name, String(value));
+  paper.setAttribute('fill', getComputedStyle(document.documentElement).backgroundColor);
+  copy.prepend(paper);
   if (defs.childElementCount > 0) copy.prepend(defs);
   return `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(copy)}\n`;
 }
