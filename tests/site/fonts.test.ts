@@ -44,6 +44,14 @@ for (const path of pages) {
     await page.evaluate(async () => {
       for (const details of document.querySelectorAll('details')) details.open = true;
       await document.fonts.ready;
+      // What is fetched or counted only when it is opened takes its time.
+      await new Promise<void>((quiet) => {
+        let later = setTimeout(quiet, 600);
+        new MutationObserver(() => {
+          clearTimeout(later);
+          later = setTimeout(quiet, 600);
+        }).observe(document.body, { childList: true, subtree: true });
+      });
     });
     const devtools = await page.context().newCDPSession(page);
     await devtools.send('DOM.enable');

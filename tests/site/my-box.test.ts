@@ -100,7 +100,7 @@ const numbers: Readonly<Record<string, number>> = {
   'error of a part’s length': exampleBox.lengthError,
 };
 
-/** What has the focus: kind of element, the words that name it, what is around it. */
+/** What has the focus: kind of element, the words that name it, the sizes it stands beside. */
 const focused = (page: Page) =>
   page.evaluate(() => {
     const element = document.activeElement as HTMLInputElement | HTMLSelectElement | HTMLElement | null;
@@ -110,7 +110,9 @@ const focused = (page: Page) =>
       tag: element?.localName ?? '',
       type: element?.getAttribute('type') ?? '',
       name: (own ?? label ?? element)?.textContent?.trim().replace(/\s+/g, ' ') ?? '',
-      around: element?.closest('li')?.innerText.replaceAll('\u00a0', ' ') ?? '',
+      sizes: [...(element?.closest('li')?.querySelectorAll('p .mm') ?? [])]
+        .map(({ textContent }) => textContent.replace('\u00a0', ' '))
+        .join(' by '),
       chosen: element instanceof HTMLSelectElement ? (element.selectedOptions[0]?.textContent ?? '') : '',
     };
   });
@@ -155,12 +157,14 @@ test('the example box is designed from nothing with the keyboard alone, and its 
       for (let back = 0; back < 10 && (await focused(page)).name !== 'how many'; back++)
         await page.keyboard.press('Shift+Tab');
       await type(page, '28');
+      await page.keyboard.press('Tab');
+      await expect(page.getByRole('button', { name: 'more ways' })).toBeVisible();
     } else if (name === 'more ways') {
       await page.keyboard.press('Enter');
       // The ways stand before the button that shows more of them.
       for (let back = 0; back < 100; back++) {
         await page.keyboard.press('Shift+Tab');
-        if ((await focused(page)).around.includes('175 mm by 100 mm by 18 mm')) break;
+        if ((await focused(page)).sizes === '175 mm by 100 mm by 18 mm') break;
       }
       await page.keyboard.press('Enter');
     } else if (tag === 'select' && name === 'wood') await choose(page, /^(black cherry|cherry, black)/i);
