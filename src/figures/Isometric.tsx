@@ -1,5 +1,6 @@
 /** The closed box from above and in front of it, left side to the right: equal scale along all three axes. */
 import type { Design } from '../box/design.ts';
+import { faceGrain } from './face-grain.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label } from './parts/Label.tsx';
 import { described, isometric, shownParts } from './solid/from-design.ts';
@@ -10,7 +11,13 @@ import { visible } from './solid/visible.ts';
 
 const sheet = 350;
 
-export function Isometric({ design }: { design: Design }) {
+export interface IsometricProps {
+  design: Design;
+  /** Draw the growth rings on the faces; takes several times as long. */
+  grain?: boolean;
+}
+
+export function Isometric({ design, grain = false }: IsometricProps) {
   const seen = visible(isometric, shownParts(design));
   const placing = fitted(seen, [6, 6], [sheet - 12, 260]);
   const { outsideLength: length, outsideWidth: width } = design.values;
@@ -23,7 +30,11 @@ export function Isometric({ design }: { design: Design }) {
       title="The box, closed"
       description={described(design)}
     >
-      <SolidPicture seen={seen} placing={placing} />
+      <SolidPicture
+        seen={seen}
+        placing={placing}
+        grain={grain ? faceGrain(design, seen, isometric, placing) : ''}
+      />
       {design.plan && (
         <>
           <Label x={frontX - 8} y={frontY + 16} anchor="end">

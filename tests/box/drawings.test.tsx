@@ -16,7 +16,7 @@ import { format } from '../../src/units/index.ts';
 
 const figures = {
   Views,
-  Isometric,
+  Isometric: ({ design }: { design: Design }) => <Isometric design={design} grain />,
   Exploded,
   CornerSection,
   LidOpenClosed,

@@ -10,7 +10,14 @@ function look({ grain }: Part, normal: Seen<Part>['normal']): string {
   return { z: 'wood lit', x: 'wood', y: 'wood dim' }[axis];
 }
 
-export function SolidPicture({ seen, placing }: { seen: readonly Seen<Part>[]; placing: Placing }) {
+export interface SolidPictureProps {
+  seen: readonly Seen<Part>[];
+  placing: Placing;
+  /** Path data of a figure that lies on the faces. */
+  grain?: string;
+}
+
+export function SolidPicture({ seen, placing, grain = '' }: SolidPictureProps) {
   const looks = new Map<string, Seen<Part>[]>();
   for (const face of seen) {
     const name = look(face.name, face.normal);
@@ -28,6 +35,7 @@ export function SolidPicture({ seen, placing }: { seen: readonly Seen<Part>[]; p
           )}
         />
       ))}
+      {grain && <path class="grain-line faint" d={grain} />}
       <path
         class="edges"
         d={edges(

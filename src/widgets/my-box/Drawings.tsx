@@ -1,7 +1,7 @@
 /** The drawings of the box. Those that are folded away stay as they were until they are opened, so that a slider moves only what is seen. */
 import { useSignal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
-import { useMemo, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Design } from '../../box/design.ts';
 import { CornerSection } from '../../figures/CornerSection.tsx';
 import { Exploded } from '../../figures/Exploded.tsx';
@@ -44,12 +44,28 @@ function Folded({
   );
 }
 
+/** How long the box must stay as it is before the growth rings are drawn on it, ms: a slider need not wait for them. */
+const rest = 200;
+
 export function Drawings({ design }: { design: Design }) {
+  const settled = useSignal(design);
+  useEffect(() => {
+    if (settled.value === design) return;
+    const timer = setTimeout(() => {
+      settled.value = design;
+    }, rest);
+    return () => clearTimeout(timer);
+  }, [design]);
+  const grain = settled.value === design;
+  const isometric = useMemo(() => <Isometric design={design} grain={grain} />, [design, grain]);
   if (!design.plan)
     return <p class="message">No room is left between the walls: there is nothing to draw.</p>;
   return (
     <div class="drawings">
-      <Isometric design={design} />
+      {isometric}
+      <p class="help">
+        Growth rings are made up from one log; where each part lay on the boards decides what they look like.
+      </p>
       <Folded title="Three views with sizes" figure={Views} design={design} unfolded />
       <Folded title="Taken apart" figure={Exploded} design={design} />
       <Folded title="The lid, closed and open" figure={LidOpenClosed} design={design} />
