@@ -16,17 +16,25 @@ export default defineConfig({
     build: {
       rolldownOptions: {
         output: {
-          // Few files instead of many small ones: what every page needs, and what computes and judges a box.
+          // Few files instead of many small ones: what every page needs, then what several lessons compute with.
+          // A group takes along what its files import, so what many import comes first.
           codeSplitting: {
             groups: [
               {
                 name: 'notebook',
                 test: /preact|[\\/]src[\\/](units(?!.*parse)|notebook(?!.*(files|designs|year|svg-file)))[\\/]|[\\/]widgets[\\/](Lab|Control|VerdictLine|ResultLine|subject|Exercise|GuessForm|PutInMyBox|RecallQuestion|RuleForMyBox)\.tsx|[\\/]calc[\\/]re(fusal|lation)\.ts|[\\/]figures[\\/]parts[\\/](Quantity|Label|Dimension|Drawing)/,
               },
+              { name: 'sizes', test: /[\\/](calc|results)[\\/]sizes\.ts/ },
+              { name: 'moisture', test: /[\\/]calc[\\/]moisture\.ts|[\\/]results[\\/]air\.ts/ },
               {
                 name: 'soaking',
-                test: /[\\/]src[\\/](calc[\\/](diffusion(-series|-coefficient)?|slab|film-times|finish)|box[\\/]results[\\/]wait|widgets[\\/]OwnNumber)\.tsx?/,
+                test: /[\\/]src[\\/](calc[\\/](diffusion(-series|-coefficient)?|slab|film-times|finish(-film)?)|box[\\/](results[\\/]wait|checks[\\/]finish)|widgets[\\/]OwnNumber)\.tsx?/,
               },
+              {
+                name: 'movement',
+                test: /[\\/]calc[\\/](movement|panel|lengthwise|panel-play)\.ts|[\\/]results[\\/]movement\.ts/,
+              },
+              { name: 'panels', test: /[\\/]box[\\/]((checks|models)[\\/]movement|panel-state)\.ts/ },
             ],
           },
         },
