@@ -37,6 +37,8 @@ export function NumberControl({ field, value, system, set: change }: NumberContr
   const id = useId();
   /** Text that could not be used: it stays in the field with a message; the last good value stays in force. */
   const refused = useSignal<{ text: string; message: string } | undefined>(undefined);
+  /** What is being typed: while it is, nothing that moves elsewhere may write over it. */
+  const typed = useSignal<string | undefined>(undefined);
   const step = stepOf(field, system);
   const show = (number: number, spoken = false) =>
     format(number, field.kind, { system, digits: field.digits, denominator: field.denominator, spoken });
@@ -46,6 +48,7 @@ export function NumberControl({ field, value, system, set: change }: NumberContr
   };
   const read = async (text: string) => {
     const parsed = await readNumber(text, field.kind, system);
+    if (typed.value === text) typed.value = undefined;
     if (!parsed.ok) refused.value = { text, message: parsed.message };
     else if (parsed.value < field.low || parsed.value > field.high)
       refused.value = { text, message: `Write a value from ${show(field.low)} to ${show(field.high)}.` };
@@ -69,12 +72,21 @@ export function NumberControl({ field, value, system, set: change }: NumberContr
         type="text"
         inputMode="decimal"
         autocomplete="off"
-        value={refused.value?.text ?? toField(value, field.kind, system)}
+        value={typed.value ?? refused.value?.text ?? toField(value, field.kind, system)}
         aria-invalid={refused.value ? 'true' : undefined}
         aria-describedby={refused.value ? `${id}m` : field.help ? `${id}h` : undefined}
+        onInput={(event) => {
+          typed.value = event.currentTarget.value;
+        }}
         onChange={(event) => void read(event.currentTarget.value)}
+        onBlur={() => {
+          // Typed and taken back: the browser tells of no change.
+          if (typed.value === toField(value, field.kind, system)) typed.value = undefined;
+        }}
         onKeyDown={(event) => {
-          if (event.key === 'Escape') refused.value = undefined;
+          if (event.key !== 'Escape') return;
+          typed.value = undefined;
+          refused.value = undefined;
         }}
       />
       <span class="unit">{fieldUnit(field.kind, system)}</span>

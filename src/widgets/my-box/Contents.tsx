@@ -60,7 +60,7 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
             system={store.units.value}
             note={catalog.find((thing) => thing.name === item.name)?.known}
             onChange={(changed) =>
-              setItems(items.value.map((old, place) => (place === index ? changed : old)))
+              setItems(items.value.map((old, place) => (place === index ? { ...old, ...changed } : old)))
             }
             onRemove={() => setItems(items.value.filter((_, place) => place !== index))}
           />

@@ -10,7 +10,8 @@ interface Props {
   system: UnitSystem;
   /** How the size is known, from the catalog. */
   note: string | undefined;
-  onChange: (item: Item) => void;
+  /** What of it changes. */
+  onChange: (changed: Partial<Item>) => void;
   onRemove: () => void;
 }
 
@@ -24,16 +25,19 @@ const columns = [
 export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
   const id = useId();
   const refused = useSignal<{ column: string; text: string; message: string } | undefined>(undefined);
+  /** What is being typed, which nothing may write over. */
+  const typed = useSignal<{ column: string; text: string } | undefined>(undefined);
   const read = async (column: (typeof columns)[number], text: string) => {
     const [name, label, kind, most] = column;
     const parsed = await readNumber(text, kind, system);
+    if (typed.value?.column === name && typed.value.text === text) typed.value = undefined;
     const least = kind === 'count' ? 1 : 0.1;
     if (!parsed.ok) refused.value = { column: name, text, message: parsed.message };
     else if (parsed.value < least || parsed.value > most)
       refused.value = { column: name, text, message: `The ${label} must lie between ${least} and ${most}.` };
     else {
       refused.value = undefined;
-      onChange({ ...item, [name]: parsed.value });
+      onChange({ [name]: parsed.value });
     }
   };
   return (
@@ -44,11 +48,12 @@ export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
           type="text"
           maxLength={60}
           value={item.name}
-          onChange={(event) => onChange({ ...item, name: event.currentTarget.value })}
+          onChange={(event) => onChange({ name: event.currentTarget.value })}
         />
       </label>
       {columns.map((column) => {
         const [name, label, kind] = column;
+        const draft = typed.value?.column === name ? typed.value.text : undefined;
         const bad = refused.value?.column === name ? refused.value : undefined;
         return (
           <label key={name}>
@@ -57,7 +62,13 @@ export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
               type="text"
               inputMode="decimal"
               autocomplete="off"
-              value={bad?.text ?? toField(item[name], kind, system)}
+              value={draft ?? bad?.text ?? toField(item[name], kind, system)}
+              onInput={(event) => {
+                typed.value = { column: name, text: event.currentTarget.value };
+              }}
+              onBlur={() => {
+                if (draft === toField(item[name], kind, system)) typed.value = undefined;
+              }}
               aria-invalid={bad ? 'true' : undefined}
               aria-describedby={bad ? `${id}m` : undefined}
               onChange={(event) => void read(column, event.currentTarget.value)}
