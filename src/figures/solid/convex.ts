@@ -28,8 +28,10 @@ export const cross = (a: Vector, b: Vector): Vector => [
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
 ];
+/** In inner loops: plain arithmetic instead of `Math.hypot`. */
+export const lengthOf = (a: Vector) => Math.sqrt(dot(a, a));
 export const unit = (a: Vector): Vector => {
-  const length = Math.hypot(...a);
+  const length = lengthOf(a);
   return [a[0] / length, a[1] / length, a[2] / length];
 };
 

@@ -4,6 +4,7 @@ import {
   clip,
   cross,
   dot,
+  lengthOf,
   minus,
   type Polygon,
   touching,
@@ -17,7 +18,7 @@ function bordered({ points, drawn }: Polygon, taken: Polygon): Polygon {
   const result = { points: [] as Vector[], drawn: [] as boolean[] };
   points.forEach((from, index) => {
     const to = points[(index + 1) % points.length]!;
-    const length = Math.hypot(...minus(to, from));
+    const length = lengthOf(minus(to, from));
     const shared = drawn[index] || length < touching ? undefined : overlapping(from, to, length, taken);
     result.points.push(from);
     if (!shared) {
@@ -51,7 +52,7 @@ function overlapping(from: Vector, to: Vector, length: number, { points }: Polyg
     const ends = [points[index]!, points[(index + 1) % points.length]!].map((end) => {
       const off = minus(end, from);
       const along = dot(off, way);
-      return { along, aside: Math.hypot(...cross(off, way)) };
+      return { along, aside: lengthOf(cross(off, way)) };
     });
     if (ends.some(({ aside }) => aside > 10 * touching)) continue;
     const places = ends.map(({ along }) => Math.min(length, Math.max(0, along)));

@@ -51,19 +51,25 @@ function boundsOf(points: readonly Vector[]): Shadow['box'] {
 }
 
 /** Twice the area on the sheet, with sign. */
-const areaOf = (points: readonly Vector[]) =>
-  points.reduce((sum, [x, y], index) => {
-    const next = points[(index + 1) % points.length]!;
-    return sum + x * next[1] - y * next[0];
-  }, 0);
+function areaOf(points: readonly Vector[]): number {
+  let sum = 0;
+  for (let index = 0; index < points.length; index++) {
+    const [x, y] = points[index]!;
+    const next = points[index + 1] ?? points[0]!;
+    sum += x * next[1] - y * next[0];
+  }
+  return sum;
+}
 
-const isThin = ({ points }: Polygon) => {
-  const round = points.reduce((sum, point, index) => {
-    const next = points[(index + 1) % points.length]!;
-    return sum + Math.hypot(next[0] - point[0], next[1] - point[1]);
-  }, 0);
+function isThin({ points }: Polygon): boolean {
+  let round = 0;
+  for (let index = 0; index < points.length; index++) {
+    const [x, y] = points[index]!;
+    const next = points[index + 1] ?? points[0]!;
+    round += Math.sqrt((next[0] - x) ** 2 + (next[1] - y) ** 2);
+  }
   return Math.abs(areaOf(points)) < 2 * hair * round;
-};
+}
 
 /** All that lies behind a polygon as seen on the sheet; `front` is its normal there, toward the eye. */
 function shadowOf({ points }: Polygon, front: Vector): Shadow {
@@ -71,7 +77,7 @@ function shadowOf({ points }: Polygon, front: Vector): Shadow {
   const sides = points.flatMap(([x, y], index) => {
     const next = points[(index + 1) % points.length]!;
     const [dx, dy] = [next[0] - x, next[1] - y];
-    const edge = Math.hypot(dx, dy);
+    const edge = Math.sqrt(dx * dx + dy * dy);
     if (edge < 1e-9) return [];
     const out: Vector = [(sign * dy) / edge, (-sign * dx) / edge, 0];
     return [{ n: out, d: out[0] * x + out[1] * y }];
@@ -123,8 +129,11 @@ function lit({ polygon, shadow: own }: Candidate<unknown>, before: readonly Cand
     const [box, other] = [own.box, shadow.box];
     const apart = other[0] >= box[2] || other[2] <= box[0] || other[1] >= box[3] || other[3] <= box[1];
     if (apart || shadow.near > own.far) continue;
-    left = left.flatMap((one) => without(one, shadow.body)).filter((one) => !isThin(one));
-    if (left.length === 0) break;
+    const next: Polygon[] = [];
+    for (const one of left)
+      for (const rest of without(one, shadow.body)) if (rest === one || !isThin(rest)) next.push(rest);
+    if (next.length === 0) return next;
+    left = next;
   }
   return left;
 }
