@@ -4,23 +4,20 @@ import { DAYS_IN_YEAR } from '../calc/year.ts';
 export const [left, right] = [6, 344] as const;
 /** Place of a day of the year, 0 to 365. */
 export const xOf = (day: number) => left + ((right - left) * day) / DAYS_IN_YEAR;
-const every = 5;
+/** Days that a line passes through: near enough to look smooth, few enough to be quick. */
+const stops = Array.from({ length: 37 }, (_, i) => Math.round((DAYS_IN_YEAR * i) / 36));
 const place = (day: number, y: number) => `${xOf(day).toFixed(1)} ${y.toFixed(1)}`;
 
-/** A line through a value of every fifth day, `y` turning a day into a height. */
-export function pathOf(y: (day: number) => number, begin = 'M'): string {
-  const points = Array.from({ length: DAYS_IN_YEAR / every + 1 }, (_, i) => place(i * every, y(i * every)));
-  return begin + points.join('L');
-}
+/** A line through the year, `y` turning a day into a height. */
+export const pathOf = (y: (day: number) => number): string =>
+  `M${stops.map((day) => place(day, y(day))).join('L')}`;
 
 /** The same there and back along another line: an area. */
-export function areaOf(y: (day: number) => number, back: (day: number) => number): string {
-  const points = Array.from({ length: DAYS_IN_YEAR / every + 1 }, (_, i) => {
-    const day = DAYS_IN_YEAR - i * every;
-    return place(day, back(day));
-  });
-  return `${pathOf(y)}L${points.join('L')}Z`;
-}
+export const areaOf = (y: (day: number) => number, back: (day: number) => number): string =>
+  `${pathOf(y)}L${stops
+    .map((day) => place(day, back(day)))
+    .reverse()
+    .join('L')}Z`;
 
 /** First letters of the months below a plot. */
 export function MonthLetters({ y }: { y: number }) {

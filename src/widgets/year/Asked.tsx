@@ -57,7 +57,7 @@ export function Asked({ v, part, known, store }: { v: Values; part: Part; known:
         digits={2}
         rule={part === 'bottom' ? 'gap-beside-the-bottom' : 'lid-engagement'}
       />
-      {known.moisture.diffusion > 0 && (
+      {part === 'bottom' && known.moisture.diffusion > 0 && (
         <RelationLine
           label="days until half of a change has happened, give or take a factor of two"
           kind="days"
