@@ -1,6 +1,7 @@
 /**
  * How long a year of a box takes: three parts, daily output, settled, with the fit and the season of each.
- * Aim: 20 ms or less, so that a slider can drive it. Run: `npx node tests/bench/year.bench.ts` (Node 24).
+ * Aim: 20 ms or less, so that a slider can drive it. Then what the lesson does at a slider: bottom and lid by waves,
+ * each for three diffusion coefficients. Aim: 4 ms, a quarter of a frame, for a phone four times slower. Run: `npx node tests/bench/year.bench.ts` (Node 24).
  */
 import { buildSeason, fromDay } from '../../src/calc/build-season.ts';
 import { climates } from '../../src/calc/climates.ts';
@@ -10,6 +11,7 @@ import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../src/calc/finis
 import { panelCourse } from '../../src/calc/panel-year.ts';
 import { isRefused, type Refused } from '../../src/calc/refusal.ts';
 import { moistureThrough } from '../../src/calc/year.ts';
+import { settledMean, wavesOf } from '../../src/calc/year-by-waves.ts';
 
 function known<T>(answer: T | Refused): T {
   if (isRefused(answer)) throw new Error(answer.refused);
@@ -41,18 +43,37 @@ function oneYear() {
   }
 }
 
-const AIM = 20;
-const cold = performance.now();
-oneYear();
-const first = performance.now() - cold;
-const times = Array.from({ length: 60 }, () => {
-  const start = performance.now();
-  oneYear();
-  return performance.now() - start;
-}).sort((a, b) => a - b);
-const [middle, slowest] = [times[30]!, times.at(-1)!];
-for (const [name, time] of Object.entries({ first, middle, slowest })) {
-  console.log(
-    `${name.padEnd(8)} ${time.toFixed(2)} ms, ${(time / AIM).toFixed(2)} of the ${AIM} ms aimed at`,
-  );
+/** What `box/panel-year.ts` does for one panel, without its memory of years it has seen. */
+function byWaves() {
+  const moisture = known(moistureThrough(climates[0]!.year));
+  for (const { thickness, gravity } of parts.slice(0, 2)) {
+    const waves = known(wavesOf(Float64Array.from({ length: 365 }, (_, day) => moisture(day))));
+    const { low, middle, high } = known(diffusionCoefficient(gravity, 8));
+    const setup = { width: 100, figures: { coefficient: 0.0025, shrinkage: 7 }, play: 1, groove: 4 };
+    for (const diffusion of [low, middle, high]) {
+      const slab = { thickness: 2 * thickness, diffusion, surface: ROOM_SURFACE };
+      known(panelCourse(setup, fromDay(known(settledMean(waves, slab)), 100)));
+    }
+  }
 }
+
+function measure(what: string, run: () => void, aim: number) {
+  const cold = performance.now();
+  run();
+  const first = performance.now() - cold;
+  const times = Array.from({ length: 60 }, () => {
+    const start = performance.now();
+    run();
+    return performance.now() - start;
+  }).sort((a, b) => a - b);
+  const [middle, slowest] = [times[30]!, times.at(-1)!];
+  console.log(what);
+  for (const [name, time] of Object.entries({ first, middle, slowest })) {
+    console.log(
+      `  ${name.padEnd(8)} ${time.toFixed(2)} ms, ${(time / aim).toFixed(2)} of the ${aim} ms aimed at`,
+    );
+  }
+}
+
+measure('three parts, stepped through', oneYear, 20);
+measure('bottom and lid by waves, three coefficients each', byWaves, 4);

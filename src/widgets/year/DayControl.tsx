@@ -9,7 +9,7 @@ export function DayControl({ label, day, set }: { label: string; day: number; se
   return (
     <div class="control day">
       <label for={id}>
-        {label}: <output for={id}>{dateOf(day)}</output>
+        {label} <strong aria-hidden="true">{dateOf(day)}</strong>
       </label>
       <input
         id={id}
