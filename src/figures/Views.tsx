@@ -8,7 +8,7 @@ import type { Axis } from '../box/parts/solid.ts';
 import { hiddenRectangles } from './hidden-lines.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label } from './parts/Label.tsx';
-import { Measured } from './parts/Measured.tsx';
+import { Measured, widthOf } from './parts/Measured.tsx';
 import { described, shownParts, spokenSize } from './solid/from-design.ts';
 import { areas, edges, type Placing, placed } from './solid/paths.ts';
 import { onSheet, type View } from './solid/view.ts';
@@ -73,10 +73,12 @@ export function Views({ design }: { design: Design }) {
   /** The line between box and lid, or the lower front. */
   const lower = design.values.kind === 'sliding' ? frontTop : rim;
   const roomy = insideWidth * scale > 70;
+  /** A number with no room goes on below the next view's lines, and moves what lies under it down. */
+  const drop = W * scale < widthOf(W, text) + 16 ? 20 : 0;
   const top = Math.min(-26, foot - H * scale - 84);
   return (
     <Drawing
-      view={[0, top, sheet, foot + 68 - top]}
+      view={[0, top, sheet, foot + 68 + drop - top]}
       title="Three views: front, left side and from above"
       description={`${described(design)} Inside ${spokenSize(insideLength)} by ${spokenSize(insideWidth)}, walls ${spokenSize(wall)}. Third-angle projection.`}
     >
@@ -91,7 +93,7 @@ export function Views({ design }: { design: Design }) {
         value={lower}
         text={text}
       />
-      <Measured from={[left, foot]} to={[left + W * scale, foot]} away={24} value={W} text={text} />
+      <Measured from={[left, foot]} to={[left + W * scale, foot]} away={24 + drop} value={W} text={text} />
       <Measured from={[sideX, foot]} to={[sideX + L * scale, foot]} away={24} value={L} text={text} />
       {roomy && (
         <>
@@ -119,16 +121,16 @@ export function Views({ design }: { design: Design }) {
         text={text}
         before="wall "
       />
-      <Label x={left + (W * scale) / 2} y={foot + 38}>
+      <Label x={left + (W * scale) / 2} y={foot + 38 + drop}>
         front
       </Label>
-      <Label x={sideX + (L * scale) / 2} y={foot + 38}>
+      <Label x={sideX + (L * scale) / 2} y={foot + 38 + drop}>
         left side
       </Label>
       <Label x={sideX + L * scale} y={planFoot - W * scale - 12} anchor="end">
         from above
       </Label>
-      <Label x={0} y={foot + 58} anchor="start">
+      <Label x={0} y={foot + 58 + drop} anchor="start">
         Third-angle: each view lies where it is seen from.
       </Label>
     </Drawing>
