@@ -78,23 +78,4 @@ export const missingWedge = relation({
   source: 'The stress-free map of log-shape: a full turn maps to less than one.',
 });
 
-/** Cup of a free piece whose faces differ in moisture. */
-export const cupFromFaces = relation({
-  id: 'cup-from-faces',
-  title: 'Cup from one face drier than the other',
-  result,
-  inputs: {
-    C: { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] },
-    dM: { name: 'moisture of one face minus the other', unit: '%', range: [-10, 10], tex: '\\delta M' },
-    w,
-    T: { name: 'thickness', unit: 'mm', range: [1, 100] },
-  },
-  // Up to a depth of a tenth of the width, where the arc is within 4 % of this.
-  rangesGiven: ({ C, w, T }) => ({ dM: [(-0.8 * T) / (C * w), (0.8 * T) / (C * w)] }),
-  expression: 'C * dM * w^2 / (8 T)',
-  compute: ({ C, dM, w, T }) => (C * dM * w * w) / (8 * T),
-  evidence: 'derived',
-  source:
-    'A straight-line difference through the thickness bends the piece to a circle; the depth of its arc.',
-  limits: 'Free piece, shallow arc. For a curved moisture profile take the straight line that bends as much.',
-});
+export { cupFromFaces } from './cup-faces.ts';

@@ -10,7 +10,12 @@ export interface CupCourseProps {
   /** Days from one entry of a course to the next. */
   readonly every: number;
   /** Depth by day, mm, above zero where the lid crowns outward. */
-  readonly courses: readonly { readonly word: string; readonly depth: ArrayLike<number> }[];
+  readonly courses: readonly {
+    readonly word: string;
+    readonly depth: ArrayLike<number>;
+    /** The largest of them, either way. */
+    readonly worst: number;
+  }[];
 }
 
 const [left, right, top, bottom] = [52, 344, 8, 188] as const;
@@ -21,26 +26,19 @@ const lines = ['curve', 'narrow', 'axis'] as const;
 export function CupCourse({ every, courses }: CupCourseProps) {
   const last = courses[0]!.depth.length - 1;
   const days = last * every;
-  const largest = Math.max(
-    0.05,
-    ...courses.flatMap(({ depth }) => Array.from(depth, (value) => Math.abs(value))),
-  );
+  const largest = Math.max(0.05, ...courses.map(({ worst }) => worst));
   const y = (depth: number) => middle - (depth / largest) * ((bottom - top) / 2 - 6);
   const path = (depth: ArrayLike<number>) =>
     `M${Array.from({ length: parts + 1 }, (_, i) => {
       const at = Math.round(last * (i / parts) ** 2);
       return `${(left + (at / last) * (right - left)).toFixed(1)} ${y(depth[at]!).toFixed(1)}`;
     }).join('L')}`;
-  const worst = (depth: ArrayLike<number>) => Math.max(...Array.from(depth, (value) => Math.abs(value)));
   return (
     <Drawing
       view={[0, 0, 350, 208 + 18 * courses.length + 14]}
       title="Cup of the lid, day by day"
       description={courses
-        .map(
-          ({ word, depth }) =>
-            `${word}: at most ${format(worst(depth), 'length', { system: 'mm', digits: 2 })}.`,
-        )
+        .map(({ word, worst }) => `${word}: at most ${format(worst, 'length', { system: 'mm', digits: 2 })}.`)
         .join(' ')}
     >
       <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
@@ -61,7 +59,7 @@ export function CupCourse({ every, courses }: CupCourseProps) {
         day 0
       </Label>
       <NumberLabel x={right} y={bottom + 14} anchor="end" value={days} kind="days" />
-      {courses.map(({ word, depth }, i) => (
+      {courses.map(({ word, worst }, i) => (
         <g key={word}>
           <line
             class={lines[i]}
@@ -74,7 +72,7 @@ export function CupCourse({ every, courses }: CupCourseProps) {
             x={left + 32}
             y={bottom + 36 + 18 * i}
             anchor="start"
-            value={worst(depth)}
+            value={worst}
             kind="length"
             digits={2}
             denominator={64}

@@ -25,6 +25,14 @@ const [left, right, top, bottom] = [38, 340, 10, 196] as const;
 const x = (day: number) => left + Math.sqrt(day / last) * (right - left);
 const y = (percent: number) => bottom - (percent / 100) * (bottom - top);
 
+/** A dot for the first finish, an open square for the second. */
+const mark = (runner: number, cx: number, cy: number) =>
+  runner === 0 ? (
+    <circle key={cx} class="mark" cx={cx} cy={cy} r="4.5" />
+  ) : (
+    <rect key={cx} class="ready" x={cx - 4} y={cy - 4} width="8" height="8" />
+  );
+
 export function FinishRace({ runners }: { runners: readonly [Runner, Runner] }) {
   return (
     <Drawing
@@ -49,13 +57,7 @@ export function FinishRace({ runners }: { runners: readonly [Runner, Runner] }) 
               d={`M${model.map((percent, at) => `${x(raceDays[at]!).toFixed(1)} ${y(percent).toFixed(1)}`).join('L')}`}
             />
           )}
-          {published.map(({ day, percent }) =>
-            i === 0 ? (
-              <circle key={day} class="mark" cx={x(day)} cy={y(percent)} r="4.5" />
-            ) : (
-              <rect key={day} class="ready" x={x(day) - 4} y={y(percent) - 4} width="8" height="8" />
-            ),
-          )}
+          {published.map(({ day, percent }) => mark(i, x(day), y(percent)))}
         </g>
       ))}
       <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
@@ -66,7 +68,7 @@ export function FinishRace({ runners }: { runners: readonly [Runner, Runner] }) 
       ))}
       {[1, 7, 14, 30, 60].map((day) => (
         <Label key={day} x={x(day)} y={bottom + 14}>
-          {day === 60 ? '60' : day}
+          {day}
         </Label>
       ))}
       <Label x={(left + right) / 2} y={bottom + 32}>
@@ -81,11 +83,7 @@ export function FinishRace({ runners }: { runners: readonly [Runner, Runner] }) 
             y1={bottom + 52 + 18 * i}
             y2={bottom + 52 + 18 * i}
           />
-          {i === 0 ? (
-            <circle class="mark" cx={left + 13} cy={bottom + 52} r="4" />
-          ) : (
-            <rect class="ready" x={left + 9} y={bottom + 66} width="8" height="8" />
-          )}
+          {mark(i, left + 13, bottom + 52 + 18 * i)}
           <Label x={left + 32} y={bottom + 52 + 18 * i} anchor="start">
             {name}
           </Label>

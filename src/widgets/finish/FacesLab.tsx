@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { finishModel } from '../../box/models/finish.ts';
 import { diffusionOf } from '../../box/results/wait.ts';
-import { cupFromFaces } from '../../calc/cup.ts';
+import { cupFromFaces } from '../../calc/cup-faces.ts';
 import { moistureCourse } from '../../calc/diffusion.ts';
 import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../calc/finish.ts';
 import { isRefused, type Refused } from '../../calc/refusal.ts';
@@ -71,10 +71,14 @@ export function FacesLab() {
   );
   const C = v.movementUp;
   const cup = (dM: number) => cupFromFaces.compute({ C, dM, w: v.lidWidth, T: v.lidThickness });
+  const worst = (depth: ArrayLike<number>) => Math.max(...Array.from(depth, Math.abs));
   const courses = isRefused(found)
     ? []
-    : found.ways.map(({ word, points }) => ({ word, depth: Float64Array.from(points, cup) }));
-  const worst = (depth: ArrayLike<number>) => Math.max(...Array.from(depth, Math.abs));
+    : found.ways.map(({ word, points }) => ({
+        word,
+        depth: Float64Array.from(points, cup),
+        worst: Math.abs(cup(worst(points))),
+      }));
   const mostPoints = isRefused(found) ? 0 : Math.max(...found.ways.map(({ points }) => worst(points)));
   const tooFar = outsideRange(cupFromFaces, { C, dM: mostPoints, w: v.lidWidth, T: v.lidThickness });
   const message = isRefused(found)
@@ -82,9 +86,9 @@ export function FacesLab() {
     : Number.isNaN(C)
       ? 'No movement figure is known for this wood in this air.'
       : to - from < SAME
-        ? 'Today is the dampest day of this air: nothing is to come. Set the humidity of today lower, or that of the dampest day higher.'
+        ? 'Today is already the dampest day of this air: nothing is to come.'
         : tooFar
-          ? 'This lid would bow so far, or is so narrow or wide, that the formula does not hold: it takes the bow as shallow.'
+          ? 'This lid would bow too far for the formula, which takes the bow as shallow.'
           : undefined;
   return (
     <LabFrame
@@ -100,10 +104,10 @@ export function FacesLab() {
             <p class="says">
               The air turns from today’s to the dampest. With the same finish on both faces of an open box the
               lid stays flat. Finished outside only it bows by{' '}
-              <Quantity value={worst(courses[0]!.depth)} kind="length" digits={2} /> before it comes back. On
-              a shut box a bare lid bows the other way by{' '}
-              <Quantity value={worst(courses[1]!.depth)} kind="length" digits={2} />, one finished outside by{' '}
-              <Quantity value={worst(courses[2]!.depth)} kind="length" digits={2} />.
+              <Quantity value={courses[0]!.worst} kind="length" digits={2} /> before it comes back. On a shut
+              box a bare lid bows the other way by{' '}
+              <Quantity value={courses[1]!.worst} kind="length" digits={2} />, one finished outside by{' '}
+              <Quantity value={courses[2]!.worst} kind="length" digits={2} />.
             </p>
           </>
         )

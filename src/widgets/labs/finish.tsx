@@ -1,6 +1,6 @@
 /** Labs of the lesson on finishes. Their numbers are their own; wood, air and lid are those of the box. */
 import { finishModel } from '../../box/models/finish.ts';
-import { cupFromFaces } from '../../calc/cup.ts';
+import { cupFromFaces } from '../../calc/cup-faces.ts';
 import { seasonKept } from '../../calc/film-times.ts';
 import { surfaceUnderFinish } from '../../calc/finish.ts';
 import { FacesLab } from '../finish/FacesLab.tsx';
