@@ -31,7 +31,7 @@ const byMathjs = (withUnits: boolean) =>
       const given = result.given(now);
       const scope: Record<string, unknown> = {};
       for (const symbol in of.inputs)
-        scope[symbol] = withUnits ? attach(given[symbol]!, of.inputs[symbol].unit) : given[symbol];
+        scope[symbol] = withUnits ? attach(given[symbol]!, of.inputs[symbol]!.unit) : given[symbol];
       code.evaluate(scope);
     }
   });
