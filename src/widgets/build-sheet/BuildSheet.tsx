@@ -7,9 +7,10 @@ import { Isometric } from '../../figures/Isometric.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { Views } from '../../figures/Views.tsx';
 import { useStore } from '../../notebook/use-store.ts';
+import { Board } from '../my-box/Board.tsx';
 import { PartsTable } from '../my-box/PartsTable.tsx';
 import { Exceptions } from './Exceptions.tsx';
-import { LinkCode, LinkText } from './LinkCode.tsx';
+import { LinkAtEnd, LinkCode } from './LinkCode.tsx';
 import { type SourceNames, Steps } from './Steps.tsx';
 import { Amounts, GapTable, SetUps } from './WorkTables.tsx';
 
@@ -91,6 +92,12 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
         <PartsTable design={design.value} />
       </section>
       {made && (
+        <section class="sheet-board">
+          <h2>The board</h2>
+          <Board design={design.value} />
+        </section>
+      )}
+      {made && (
         <>
           <section>
             <h2>Set-ups</h2>
@@ -114,10 +121,7 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
         <h2>What the rules say</h2>
         <Exceptions design={design.value} />
       </section>
-      <section>
-        <h2>This box again</h2>
-        <LinkText />
-      </section>
+      <LinkAtEnd />
     </article>
   );
 }

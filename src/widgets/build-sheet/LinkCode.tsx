@@ -33,6 +33,9 @@ function useLink(): string {
   return link.value;
 }
 
+/** Short enough to stand beside the code. */
+const isShort = (link: string) => link.length <= 120;
+
 export function LinkCode() {
   const link = useLink();
   const code = useSignal<Code | 'too long' | undefined>(undefined);
@@ -68,18 +71,30 @@ export function LinkCode() {
         <rect class="qr-paper" width={made.size} height={made.size} />
         <path class="qr-ink" d={made.path} />
       </svg>
-      <p>Opens this box again, with every input. The link stands in full at the end.</p>
+      <p>
+        Opens this box again, with every input.{' '}
+        {isShort(link) ? <LinkItself link={link} /> : 'The link stands in full at the end.'}
+      </p>
     </div>
   );
 }
 
-export function LinkText() {
+const LinkItself = ({ link }: { link: string }) => (
+  <a class="link-text" href={link}>
+    {link}
+  </a>
+);
+
+/** The end of the sheet: the link, where it is too long to stand beside its code. */
+export function LinkAtEnd() {
   const link = useLink();
+  if (!link || isShort(link)) return null;
   return (
-    <p>
-      <a class="link-text" href={link || `${root}my-box/`}>
-        {link || 'My box'}
-      </a>
-    </p>
+    <section class="at-end">
+      <h2>This box again</h2>
+      <p>
+        <LinkItself link={link} />
+      </p>
+    </section>
   );
 }
