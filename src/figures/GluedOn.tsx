@@ -58,7 +58,7 @@ export function GluedOn({ width, length, joint, growing, shrinking }: GluedOnPro
       <path class="curve" d={`M${left} ${bottom}L${right} ${y(growing * width)}`} />
       <path class="hidden-line" d={`M${left} ${bottom}L${right} ${y(shrinking * width)}`} />
       <path class="thin" d={`M${left} ${y(paper)}H${right}M${x(joint)} ${plotTop}V${bottom}`} />
-      <Label class="on-lines" x={right - 6} y={y(paper) + 11} anchor="end">
+      <Label class="on-lines" x={right - 6} y={y(paper) - 10} anchor="end">
         a sheet of paper
       </Label>
       <circle class="mark" cx={x(joint)} cy={y(growing * joint)} r="4" />

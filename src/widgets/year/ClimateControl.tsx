@@ -15,7 +15,7 @@ export function ClimateControl({ choice, system }: { choice: YearChoice; system:
     : choice.from === 'box'
       ? 'A plain wave between the driest and the dampest air given for your box.'
       : choice.from === 'readings'
-        ? 'A plain wave through two readings of your hygrometer, dampest at the end of July.'
+        ? `A plain wave through two readings of your hygrometer, dampest at the end of ${choice.south ? 'January' : 'July'}.`
         : 'Your own months; change them below.';
   const option = (value: string, words: string) => (
     <option key={value} value={value} selected={value === choice.from}>
