@@ -1,5 +1,5 @@
 /** One input of the box: a slider and a number field with one value, or a choice. */
-import { useSignal } from '@preact/signals';
+import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import type { Box } from '../box/box.ts';
 import { type ChoiceName, fields, type NumberField, type NumberName } from '../box/fields.ts';
@@ -13,15 +13,17 @@ const stepOf = (field: NumberField, system: UnitSystem) =>
 
 export function Control({ name, store }: { name: NumberName | ChoiceName; store: Store }) {
   const field = fields[name];
+  // Its own input only: another slider's movement does not redraw this one.
+  const value = useComputed(() => store.values.value[name]);
   return field.type === 'number' ? (
     <NumberControl
       field={field}
-      value={store.values.value[name as NumberName]}
+      value={value.value as number}
       system={store.units.value}
       set={(value) => store.set({ [name]: value })}
     />
   ) : (
-    <ChoiceControl name={name as ChoiceName} store={store} />
+    <ChoiceControl name={name as ChoiceName} chosen={value.value as string} store={store} />
   );
 }
 
@@ -105,10 +107,9 @@ export function NumberControl({ field, value, system, set: change }: NumberContr
   );
 }
 
-function ChoiceControl({ name, store }: { name: ChoiceName; store: Store }) {
+function ChoiceControl({ name, chosen, store }: { name: ChoiceName; chosen: string; store: Store }) {
   const id = useId();
   const field = fields[name];
-  const chosen = store.values.value[name];
   /** A page is built with the chosen option alone: without JavaScript nothing can be chosen, and the woods are many. */
   const awake = useSignal(false);
   useEffect(() => {

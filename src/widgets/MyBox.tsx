@@ -2,47 +2,34 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { Box } from '../box/box.ts';
-import { verdicts } from '../box/checks/index.ts';
 import { designBox } from '../box/design.ts';
 import { wholeModel } from '../box/evaluate.ts';
 import { cutListCsv, fileNameOf } from '../notebook/files.ts';
+import { useFollower } from '../notebook/use-follower.ts';
 import { useStore } from '../notebook/use-store.ts';
-import { Control } from './Control.tsx';
 import { Accuracy } from './my-box/Accuracy.tsx';
+import { AllNumbers } from './my-box/AllNumbers.tsx';
 import { Board } from './my-box/Board.tsx';
 import { Compare } from './my-box/Compare.tsx';
 import { type CatalogItem, Contents } from './my-box/Contents.tsx';
+import { Decisions } from './my-box/Decisions.tsx';
 import { Designs } from './my-box/Designs.tsx';
 import { Drawings } from './my-box/Drawings.tsx';
 import { download } from './my-box/download.ts';
 import { PartsTable } from './my-box/PartsTable.tsx';
 import { Refusals } from './my-box/Refusals.tsx';
 import { SaveDrawings } from './my-box/SaveDrawings.tsx';
-import { inputsFor, type Section, sections } from './my-box/sections.ts';
-import { VerdictActions } from './my-box/VerdictActions.tsx';
-import { VerdictLine } from './VerdictLine.tsx';
+import { sections } from './my-box/sections.ts';
+import { VerdictCount, Verdicts } from './my-box/Verdicts.tsx';
 
 const root = import.meta.env.BASE_URL.replace(/\/?$/, '/');
-
-/** The worst first, so that a reader on a phone sees it without scrolling. */
-const order = { breaks: 0, unusual: 1, usual: 2 };
 
 export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) {
   const store = useStore(wholeModel);
   const other = useSignal<Box | undefined>(undefined);
   const drawings = useRef<HTMLDivElement>(null);
-  const design = useComputed(() => designBox(store.values.value));
-  const v = store.values.value;
-  const judged = verdicts(v).sort((a, b) => order[a.state] - order[b.state]);
-  const count = (state: keyof typeof order) => judged.filter((verdict) => verdict.state === state).length;
-
-  const fieldsOf = (section: Section) => (
-    <div class="controls">
-      {inputsFor(section, v).map((name) => (
-        <Control key={name} name={name} store={store} />
-      ))}
-    </div>
-  );
+  const shown = useFollower(store.values);
+  const design = useComputed(() => designBox(shown.value));
 
   return (
     <>
@@ -51,14 +38,14 @@ export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) 
           <section>
             <h2>{sections.contents.title}</h2>
             <Contents store={store} catalog={catalog} />
-            {fieldsOf(sections.contents)}
+            <Decisions section={sections.contents} store={store} />
           </section>
           {(Object.keys(sections) as (keyof typeof sections)[])
             .filter((key) => key !== 'contents')
             .map((key) => (
               <section key={key}>
                 <h2>{sections[key].title}</h2>
-                {fieldsOf(sections[key])}
+                <Decisions section={sections[key]} store={store} />
                 {key === 'errors' && <Accuracy design={design.value} units={store.units.value} />}
                 {key === 'board' && <Board design={design.value} />}
               </section>
@@ -67,22 +54,17 @@ export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) 
         <div class="in-view" ref={drawings}>
           <Refusals refusals={design.value.refusals} store={store} />
           <Drawings design={design.value} />
-          <SaveDrawings box={v} within={drawings} />
-          <p class="says">
-            {count('breaks')} rules broken, {count('unusual')} outside the usual range, {count('usual')}{' '}
-            inside it.
-          </p>
+          <SaveDrawings box={design.value.box} within={drawings} />
+          <VerdictCount design={design.value} />
         </div>
       </div>
       <section>
         <h2>What the rules say</h2>
-        <ul class="verdicts">
-          {judged.map((verdict) => (
-            <VerdictLine key={verdict.check.rule + verdict.check.label} verdict={verdict}>
-              {verdict.state !== 'usual' && <VerdictActions verdict={verdict} store={store} />}
-            </VerdictLine>
-          ))}
-        </ul>
+        <Verdicts design={design.value} store={store} />
+      </section>
+      <section>
+        <h2>The numbers behind it</h2>
+        <AllNumbers store={store} />
       </section>
       <section>
         <h2>Cut list</h2>
@@ -91,7 +73,9 @@ export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) 
           <button
             type="button"
             class="quiet"
-            onClick={() => download(fileNameOf(v, 'csv'), 'text/csv', cutListCsv(design.value))}
+            onClick={() =>
+              download(fileNameOf(design.value.box, 'csv'), 'text/csv', cutListCsv(design.value))
+            }
           >
             save the cut list as CSV
           </button>

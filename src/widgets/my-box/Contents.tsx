@@ -25,15 +25,28 @@ const few = 4;
 export function Contents({ store, catalog }: { store: Store; catalog: readonly CatalogItem[] }) {
   const more = useSignal(false);
   const items = useComputed(() => store.values.value.items);
-  /** With a given size the contents must fit into it; otherwise the box is built around them. */
+  /** As text, so that the search runs again only when it changes. With a given size the contents must fit into it; otherwise the box is built around them. */
   const limits = useComputed(() => {
     const { sizeFrom, insideLength, insideWidth, insideHeight, clearance, headroom } = store.values.value;
     return sizeFrom === 'contents'
-      ? undefined
-      : ([insideLength - 2 * clearance, insideWidth - 2 * clearance, insideHeight - headroom] as const);
+      ? ''
+      : [insideLength - 2 * clearance, insideWidth - 2 * clearance, insideHeight - headroom].join();
   });
-  const found = useComputed(() => arrangements(items.value, { ratio: 1.6, most: limits.value }));
-  const { contentsLength, contentsWidth, contentsHeight } = store.values.value;
+  const found = useComputed(() => {
+    const [length = Infinity, width = Infinity, height = Infinity] = limits.value
+      .split(',')
+      .filter(Boolean)
+      .map(Number);
+    return arrangements(
+      items.value,
+      limits.value ? { ratio: 1.6, most: [length, width, height] } : { ratio: 1.6 },
+    );
+  });
+  const chosen = useComputed(() => {
+    const { contentsLength, contentsWidth, contentsHeight } = store.values.value;
+    return [contentsLength, contentsWidth, contentsHeight].join();
+  });
+  const [contentsLength = 0, contentsWidth = 0, contentsHeight = 0] = chosen.value.split(',').map(Number);
   const isChosen = ({ length, width, height }: Found) =>
     Math.abs(length - contentsLength) + Math.abs(width - contentsWidth) + Math.abs(height - contentsHeight) <
     0.01;
