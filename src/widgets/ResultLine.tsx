@@ -1,12 +1,14 @@
 /** A result with its number; it opens to its reason. */
-import { type ReadonlySignal, signal, useSignal } from '@preact/signals';
+import { type ReadonlySignal, signal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
+import { useEffect } from 'preact/hooks';
 import type { Model } from '../box/model.ts';
 import { type AnyRelation, type Result, relationOf } from '../box/result.ts';
 import type { ResultName, Values } from '../box/values.ts';
 import { outsideRange } from '../calc/relation.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import type { Kind, UnitSystem } from '../units/index.ts';
+import { useOpen } from './use-open.ts';
 import type { WhyProps } from './Why.tsx';
 import { fetchWords } from './words.ts';
 
@@ -60,18 +62,15 @@ export interface RelationLineProps extends Pick<Result<Values>, 'digits' | 'deno
 
 /** One number that a relation gives, of the box or of a figure's own; opens to its reason. Outside the relation's range there is no number. */
 export function RelationLine({ label, kind, of, value, units, rule, ...rest }: RelationLineProps) {
-  const open = useSignal(false);
+  const { open, fold } = useOpen();
+  useEffect(() => {
+    if (open.value) fetchWhy();
+  }, [open.value]);
   const Panel = panel.value;
   const { given: all, ...shown } = rest;
   const given = pick(of, all);
   return (
-    <details
-      class="result"
-      onToggle={(event) => {
-        open.value = event.currentTarget.open;
-        if (open.value) fetchWhy();
-      }}
-    >
+    <details class="result" {...fold}>
       <summary>
         <span class="result-label">{label}</span>{' '}
         <strong>

@@ -8,6 +8,7 @@ import type { Design } from '../../box/design.ts';
 import { cutOf, errorsOf } from '../../box/expected.ts';
 import { costliest, randomRun, worstCase } from '../../calc/accuracy.ts';
 import type { UnitSystem } from '../../units/index.ts';
+import { useOpen } from '../use-open.ts';
 import { AccuracyNumbers, type Found } from './AccuracyNumbers.tsx';
 import { type Planned, SquarenessLines } from './SquarenessLines.tsx';
 
@@ -31,7 +32,7 @@ function find(design: Planned): Found {
 }
 
 export function Accuracy({ design, units }: { design: Design; units: UnitSystem }) {
-  const open = useSignal(false);
+  const { open, fold } = useOpen();
   const found = useSignal<Found | undefined>(undefined);
   const isOpen = open.value;
   useEffect(() => {
@@ -42,12 +43,7 @@ export function Accuracy({ design, units }: { design: Design; units: UnitSystem 
     return () => clearTimeout(later);
   }, [isOpen, design]);
   return (
-    <details
-      class="more accuracy"
-      onToggle={(event) => {
-        open.value = event.currentTarget.open;
-      }}
-    >
+    <details class="more accuracy" {...fold}>
       <summary>what to expect of these errors</summary>
       {isOpen && !isPlanned(design) && <p>No room is left between the walls.</p>}
       {isOpen && isPlanned(design) && (

@@ -1,21 +1,16 @@
 /** Every number that follows from the box, each with its reason; drawn only while it is open. */
-import { useSignal } from '@preact/signals';
 import { wholeModel } from '../../box/evaluate.ts';
 import type { ResultName } from '../../box/values.ts';
 import type { Store } from '../../notebook/use-store.ts';
 import { ResultLine } from '../ResultLine.tsx';
+import { useOpen } from '../use-open.ts';
 
 const names = Object.keys(wholeModel.results) as ResultName[];
 
 export function AllNumbers({ store }: { store: Store }) {
-  const open = useSignal(false);
+  const { open, fold } = useOpen();
   return (
-    <details
-      class="all-numbers"
-      onToggle={(event) => {
-        open.value = event.currentTarget.open;
-      }}
-    >
+    <details class="all-numbers" {...fold}>
       <summary>{names.length} numbers, each with its “why?”</summary>
       {open.value &&
         names.map((name) => (

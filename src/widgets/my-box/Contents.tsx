@@ -33,14 +33,8 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
       : [insideLength - 2 * clearance, insideWidth - 2 * clearance, insideHeight - headroom].join();
   });
   const found = useComputed(() => {
-    const [length = Infinity, width = Infinity, height = Infinity] = limits.value
-      .split(',')
-      .filter(Boolean)
-      .map(Number);
-    return arrangements(
-      items.value,
-      limits.value ? { ratio: 1.6, most: [length, width, height] } : { ratio: 1.6 },
-    );
+    const [length = 0, width = 0, height = 0] = limits.value.split(',').map(Number);
+    return arrangements(items.value, { ratio: 1.6, ...(limits.value && { most: [length, width, height] }) });
   });
   const chosen = useComputed(() => {
     const { contentsLength, contentsWidth, contentsHeight } = store.values.value;

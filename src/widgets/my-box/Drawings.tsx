@@ -8,6 +8,7 @@ import { Exploded } from '../../figures/Exploded.tsx';
 import { Isometric } from '../../figures/Isometric.tsx';
 import { LidOpenClosed } from '../../figures/LidOpenClosed.tsx';
 import { Views } from '../../figures/Views.tsx';
+import { useOpen } from '../use-open.ts';
 
 type Figure = FunctionComponent<{ design: Design }>;
 
@@ -22,17 +23,12 @@ function Folded({
   design: Design;
   unfolded?: true;
 }) {
-  const open = useSignal(unfolded ?? false);
+  const { open, fold } = useOpen(unfolded ?? false);
   const last = useRef(design);
   if (open.value) last.current = design;
   const shown = last.current;
   return (
-    <details
-      open={open.value}
-      onToggle={(event) => {
-        open.value = event.currentTarget.open;
-      }}
-    >
+    <details open={open.value} {...fold}>
       <summary>{title}</summary>
       {useMemo(
         () => (
