@@ -5,15 +5,19 @@
  * match the page it wakes up in; after that it follows the reader's box.
  */
 import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { type Box, exampleBox } from '../box/box.ts';
 import { bareModel, compute, type Model } from '../box/model.ts';
 import type { Values } from '../box/values.ts';
 import type { UnitSystem } from '../units/index.ts';
 import { change, currentBox, wake } from './current.ts';
 import { units } from './units.ts';
+import { useNear } from './use-near.ts';
 
 export interface Store {
+  /** Put it on the widget's element: what is far off the screen waits until it is near, so that a slider moves only what is seen. */
+  readonly ref: RefObject<HTMLElement>;
   readonly values: ReadonlySignal<Values>;
   readonly units: ReadonlySignal<UnitSystem>;
   /** What differs from the reader's box, while a lesson pins values. */
@@ -36,11 +40,16 @@ export function useStore({ results }: Model = bareModel, pins?: Partial<Box>): S
     live.value = true;
   }, []);
   const pinned = useSignal<Partial<Box> | undefined>(pins);
-  const values = useComputed(() =>
-    compute(results, { ...(live.value ? currentBox.value : exampleBox), ...pinned.value }),
-  );
+  const { ref, near } = useNear();
+  const last = useRef<Values>();
+  const values = useComputed(() => {
+    if (!near.value && last.current) return last.current;
+    last.current = compute(results, { ...(live.value ? currentBox.value : exampleBox), ...pinned.value });
+    return last.current;
+  });
   const system = useComputed<UnitSystem>(() => (live.value ? units.value : 'mm'));
   return {
+    ref,
     values,
     units: system,
     pinned,

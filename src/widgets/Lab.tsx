@@ -1,7 +1,7 @@
 /**
  * A figure with its controls, one sentence on what it shows, and its results. A lesson names a lab; the lab is data.
  */
-import type { ComponentChildren, FunctionComponent } from 'preact';
+import type { ComponentChildren, FunctionComponent, RefObject } from 'preact';
 import type { Box } from '../box/box.ts';
 import type { ChoiceName, NumberName } from '../box/fields.ts';
 import { isInForce } from '../box/in-force.ts';
@@ -47,6 +47,7 @@ export function Lab({ spec, model, pins }: LabProps) {
   const acts = (name: keyof Box) => isInForce(name, store.values.value);
   return (
     <LabFrame
+      within={store.ref}
       title={spec.title}
       picture={
         <>
@@ -78,6 +79,8 @@ export function Lab({ spec, model, pins }: LabProps) {
 }
 
 interface FrameProps {
+  /** The store's `ref`, for a lab that follows the box. */
+  within?: RefObject<HTMLElement>;
   title: string;
   /** Figure and sentence; what moves it; what follows. */
   picture: ComponentChildren;
@@ -86,9 +89,9 @@ interface FrameProps {
 }
 
 /** How every lab is laid out. */
-export function LabFrame({ title, picture, controls, results }: FrameProps) {
+export function LabFrame({ within, title, picture, controls, results }: FrameProps) {
   return (
-    <section class="lab" aria-label={title}>
+    <section class="lab" aria-label={title} ref={within}>
       <h2 class="step">{title}</h2>
       <div class="picture">{picture}</div>
       <div class="controls">{controls}</div>

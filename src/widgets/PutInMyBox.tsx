@@ -14,7 +14,7 @@ export interface Props {
 export function PutInMyBox({ model, inputs, rules }: Props & { model: Model }) {
   const store = useStore(model);
   return (
-    <section class="put-in-my-box">
+    <section class="put-in-my-box" ref={store.ref}>
       <h2>Put it in my box</h2>
       <div class="controls">
         {inputs.map((name) => (

@@ -69,6 +69,7 @@ export function WaitLab() {
   const line = { kind: 'days', given, units, rule: 'thickness-squared' } as const;
   return (
     <LabFrame
+      within={store.ref}
       title="Days until the wood has arrived"
       picture={
         isRefused(found) ? (

@@ -92,6 +92,7 @@ export function FacesLab() {
           : undefined;
   return (
     <LabFrame
+      within={store.ref}
       title="One face or both"
       picture={
         message || isRefused(found) ? (

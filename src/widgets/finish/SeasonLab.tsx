@@ -77,6 +77,7 @@ export function SeasonLab() {
   const given = { T: thickness.value, D: isRefused(D) ? Number.NaN : D.middle, P: YEAR };
   return (
     <LabFrame
+      within={store.ref}
       title="What is left of the swing"
       picture={
         isRefused(D) ? (

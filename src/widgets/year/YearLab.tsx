@@ -68,6 +68,7 @@ export function YearLab({ title, part, draw, anyDay, controls, more, results }: 
   const refused = [year, moisture, day, drawn].find(isRefused);
   return (
     <LabFrame
+      within={store.ref}
       title={title}
       picture={
         refused || !drawn || isRefused(drawn) ? (
