@@ -99,6 +99,9 @@ export interface Box {
   readonly lidGrooveDepth: number;
   /** Play left today beside a sliding lid, both sides together. */
   readonly lidPlay: number;
+  /** Friction of a sliding lid on its grooves, a pure number, and how far from the lid's middle it is pulled. */
+  readonly friction: number;
+  readonly pullOffset: number;
 
   /** Wood id, see `woods.ts`. */
   readonly species: string;
@@ -191,6 +194,8 @@ export const exampleBox: Box = {
   lidLip: 3.5,
   lidGrooveDepth: 4,
   lidPlay: 1.2,
+  friction: 0.46,
+  pullOffset: 10,
   species: 'black-cherry',
   ringAngle: 0,
   temperature: 20,

@@ -6,6 +6,7 @@ import type { Result } from './result.ts';
 import { airResults } from './results/air.ts';
 import { groovesResults } from './results/grooves.ts';
 import { jointsResults } from './results/joints.ts';
+import { lidRunResults } from './results/lid-run.ts';
 import { movementResults } from './results/movement.ts';
 import { proportionResults } from './results/proportion.ts';
 import { sizeResults } from './results/sizes.ts';
@@ -22,6 +23,7 @@ export const results = {
   ...airResults,
   ...waitResults,
   ...movementResults,
+  ...lidRunResults,
   ...jointsResults,
 } as Readonly<Record<ResultName, Result<Values>>>;
 

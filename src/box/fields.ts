@@ -235,6 +235,17 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
   lidLip: thickness('wood above the lid groove', 0.5, 25),
   lidGrooveDepth: thickness('depth of the lid groove', 1, 15),
   lidPlay: gap('play of the lid, both sides together', 10),
+  friction: {
+    type: 'number',
+    label: 'friction of the lid',
+    kind: 'number',
+    low: 0.1,
+    high: 0.8,
+    step: 0.02,
+    digits: 2,
+    help: 'Chestnut on chestnut, at rest: 0.46 (Villar-García 2020, seen in the abstract). Waxed: about 0.2, from memory.',
+  },
+  pullOffset: length('pull, off the middle of the lid', 0, 200),
 
   species: {
     type: 'choice',

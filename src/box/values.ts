@@ -3,6 +3,7 @@ import type { Box } from './box.ts';
 import type { AirResults } from './results/air.ts';
 import type { GroovesResults } from './results/grooves.ts';
 import type { JointsResults } from './results/joints.ts';
+import type { LidRunResults } from './results/lid-run.ts';
 import type { MovementResults } from './results/movement.ts';
 import type { ProportionResults } from './results/proportion.ts';
 import type { SizeResults } from './results/sizes.ts';
@@ -20,6 +21,7 @@ export interface Values
     AirResults,
     WaitResults,
     MovementResults,
+    LidRunResults,
     JointsResults {}
 
 /** Names of the computed numbers. */

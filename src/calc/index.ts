@@ -17,6 +17,7 @@ import * as grooves from './grooves.ts';
 import * as insideRatio from './inside-ratio.ts';
 import * as jointFit from './joint-fit.ts';
 import * as lengthwise from './lengthwise.ts';
+import * as lidRun from './lid-run.ts';
 import * as moisture from './moisture.ts';
 import * as movement from './movement.ts';
 import * as panel from './panel.ts';
@@ -49,6 +50,7 @@ const subjects = [
   insideRatio,
   jointFit,
   lengthwise,
+  lidRun,
   moisture,
   movement,
   panel,

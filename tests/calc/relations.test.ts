@@ -9,8 +9,13 @@ const math = create(all!, {});
 /** Percent points and temperatures in empirical formulas are pure numbers to mathjs. */
 const plain: readonly Unit[] = ['1', '%', 'degC'];
 const attach = (value: number, unit: Unit) => (plain.includes(unit) ? value : math.unit(value, unit));
+/** Arc functions of mathjs give plain radians. */
 const strip = (value: unknown, unit: Unit) =>
-  plain.includes(unit) ? (value as number) : (value as MathUnit).toNumber(unit);
+  plain.includes(unit)
+    ? (value as number)
+    : (unit === 'deg' && typeof value === 'number' ? math.unit(value, 'rad') : (value as MathUnit)).toNumber(
+        unit,
+      );
 
 const anyInputs = (of: Relation) =>
   fc.record(

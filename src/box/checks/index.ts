@@ -7,6 +7,7 @@ import { airChecks } from './air.ts';
 import { finishChecks } from './finish.ts';
 import { groovesChecks } from './grooves.ts';
 import { jointsChecks } from './joints.ts';
+import { lidRunChecks } from './lid-run.ts';
 import { movementChecks } from './movement.ts';
 import { proportionChecks } from './proportion.ts';
 import { wallsChecks } from './walls.ts';
@@ -16,6 +17,7 @@ export const checks: readonly Check[] = [
   ...airChecks,
   ...wallsChecks,
   ...movementChecks,
+  ...lidRunChecks,
   ...jointsChecks,
   ...groovesChecks,
   ...finishChecks,
