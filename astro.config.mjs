@@ -34,7 +34,10 @@ export default defineConfig({
                 name: 'movement',
                 test: /[\\/]calc[\\/](movement|panel|lengthwise|panel-play)\.ts|[\\/]results[\\/]movement\.ts/,
               },
-              { name: 'panels', test: /[\\/]box[\\/]((checks|models)[\\/]movement|panel-state)\.ts/ },
+              {
+                name: 'panels',
+                test: /[\\/]box[\\/]((checks|models)[\\/]movement|panel-state)\.ts|[\\/]GapSayings\.tsx/,
+              },
             ],
           },
         },

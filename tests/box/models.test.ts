@@ -7,6 +7,7 @@ import { airModel } from '../../src/box/models/air.ts';
 import { finishModel } from '../../src/box/models/finish.ts';
 import { groovesModel } from '../../src/box/models/grooves.ts';
 import { jointsModel } from '../../src/box/models/joints.ts';
+import { lidRunModel } from '../../src/box/models/lid-run.ts';
 import { movementModel } from '../../src/box/models/movement.ts';
 import { proportionModel } from '../../src/box/models/proportion.ts';
 import { wallsModel } from '../../src/box/models/walls.ts';
@@ -19,6 +20,7 @@ const models: Record<string, Model> = {
   walls: wallsModel,
   grooves: groovesModel,
   movement: movementModel,
+  'movement and the run of the lid': lidRunModel,
   joints: jointsModel,
   air: airModel,
   finish: finishModel,

@@ -1,6 +1,6 @@
 /** Labs of the lesson on wood movement. */
 
-import { movementModel } from '../../box/models/movement.ts';
+import { lidRunModel } from '../../box/models/lid-run.ts';
 import { changeOf, methodWords, type Part } from '../../box/panel-state.ts';
 import type { Values } from '../../box/values.ts';
 import { isRefused } from '../../calc/refusal.ts';
@@ -111,5 +111,5 @@ export const labs: Record<string, LabSpec> = {
   },
 };
 
-export const subject = { labs, model: movementModel };
+export const subject = { labs, model: lidRunModel };
 export default islandOf(subject);
