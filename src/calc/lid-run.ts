@@ -13,15 +13,11 @@
  * Symbols: L length of lid still in the grooves, e distance of the pull from the middle, W width of the lid, c play
  * across, both sides together (mm); mu friction of lid on groove (a pure number). F cancels: no pull, however hard,
  * moves a jammed lid, and c is not in the condition.
+ * Friction of wood on wood at rest: chestnut 0.46, from 0.36 to 0.55 by direction (Villar-García and others 2020, seen in
+ * the abstract). Waxed wood: about 0.2, from memory.
  * Held fixed: mu, the same at both rubbing places; the lid stiff, its grooves straight; the pull parallel to them.
  */
 import { relation } from './relation.ts';
-
-/**
- * Friction of wood on wood at rest, a pure number. Chestnut: mean of all directions 0.46, from 0.36 to 0.55 (Villar-García
- * and others 2020, seen in the abstract). Waxed wood: about 0.2, from memory.
- */
-export const frictionOf = { chestnut: 0.46, waxed: 0.2 } as const;
 
 const mu = { name: 'friction of lid on groove', unit: '1', range: [0.05, 1] } as const;
 const e = { name: 'distance of the pull from the middle', unit: 'mm', range: [0, 300] } as const;
