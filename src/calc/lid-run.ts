@@ -2,10 +2,11 @@
  * The run of a sliding lid in its two side grooves: when a pull off the middle jams it.
  *
  *      ┌───────────────┐
- *   N →│               │          pull F, parallel to the grooves, at e off the middle
- *      │       ·       │          twist  F e = N L,  N the side forces at two opposite ends
- *      │               │← N       rubbing there  2 mu N = (2 mu e / L) F
- *      └────────── F ──┘          it moves while F (1 - 2 mu e / L) is more than the ordinary drag
+ *      │               │← N       pull F, parallel to the grooves, at e off the middle
+ *      │       ·       │          twist  F e = N L,  N the side forces at two opposite corners
+ *   N →│               │          rubbing there  2 mu N = (2 mu e / L) F
+ *      └──────────┬────┘          it moves while F (1 - 2 mu e / L) is more than the ordinary drag
+ *                 ↓ F
  *
  *   jams at or below  L = 2 mu e      pull at the very edge, e = W/2:  L = mu W
  *   drag factor  1 / (1 - 2 mu e / L)      rattle angle, nearly  c / L
