@@ -1,7 +1,6 @@
 /**
  * The inputs of the box as a reader meets them: label, kind, limits and steps, one row each.
  * Sliders, number fields, links and storage are all built from this table, so a limit stands in one place.
- * Over 150 lines, because it is one table with a row for each input.
  * Steps are shop sizes: one for readers in millimeters, one for readers in inches (a fraction, kept in mm).
  * Over 150 lines, because one table with a row for each input is easier to check than several.
  */

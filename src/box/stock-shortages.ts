@@ -74,8 +74,8 @@ export function shortagesOf(
           {
             of: 'length',
             by: cutUp - box.boardLength,
-            what: `Walls that follow each other round the box need ${both(cutUp)} of board: yours is short by ${both(cutUp - box.boardLength)}, so they are cut in several runs.`,
-            mend: 'Take a longer board, or let the figure break at a corner.',
+            what: `Walls that follow each other around the box need ${both(cutUp)} of board: yours is short by ${both(cutUp - box.boardLength)}, so they are cut in several runs.`,
+            mend: 'Take a longer board, or let the grain pattern break at a corner.',
             field: 'boardLength',
             to: cutUp,
           },

@@ -25,7 +25,7 @@ export const fingerGlueArea = relation({
   expression: '(n - 1) t^2',
   compute: ({ n, t }) => (n - 1) * t ** 2,
   evidence: 'geometry',
-  source: 'Between two neighbours lies one cheek, as long and as deep as the wall is thick.',
+  source: 'Between two neighbors lies one cheek, as long and as deep as the wall is thick.',
   limits: 'Counts area only. How strong the glue is depends on fit, pressure and wood.',
 });
 

@@ -34,7 +34,7 @@ export const lengthFromRatio = relation({
   expression: 'r W',
   compute: ({ r, W }) => r * W,
   evidence: 'geometry',
-  source: 'The ratio, turned round.',
+  source: 'The ratio, turned around.',
 });
 
 /** Width that a ratio gives to a length, in mm. */
@@ -46,7 +46,7 @@ export const widthFromRatio = relation({
   expression: 'L / r',
   compute: ({ L, r }) => L / r,
   evidence: 'geometry',
-  source: 'The ratio, turned round.',
+  source: 'The ratio, turned around.',
 });
 
 /** Height as a share of the width. */
@@ -70,7 +70,7 @@ export const heightFromWidth = relation({
   expression: 's W',
   compute: ({ s, W }) => s * W,
   evidence: 'geometry',
-  source: 'The share, turned round.',
+  source: 'The share, turned around.',
 });
 
 /** By how many percent one ratio is longer (positive) or shorter (negative) than another. */

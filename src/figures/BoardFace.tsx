@@ -53,7 +53,7 @@ export function BoardFace({ piece, log, description }: BoardFaceProps) {
         end
       </Label>
       <Label x={shown} y={-text * 0.8} anchor="end">
-        face towards the bark
+        face toward the bark
       </Label>
       <NumberLabel
         x={shown}

@@ -48,7 +48,7 @@ export function WaitCourse({ every, slow, middle, fast, half, target, ninety, re
     <Drawing
       view={[0, 0, 350, 240]}
       title="Moisture of the piece, day by day"
-      description={`From ${say(start)} on arrival towards ${say(target)}. Nine tenths of the change are done after about ${Math.round(ninety)} days, give or take a factor of two.`}
+      description={`From ${say(start)} on arrival toward ${say(target)}. Nine tenths of the change are done after about ${Math.round(ninety)} days, give or take a factor of two.`}
     >
       <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
       <path class="held-barely" d={`M${[...points(slow), ...points(fast).reverse()].join('L')}Z`} />

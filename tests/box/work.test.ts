@@ -87,9 +87,9 @@ describe('order of work', () => {
     const says = (changes: Partial<Box>) =>
       plainly(workFor(changes).steps.find(({ id }) => id === 'joint')!.does, 'mm');
     // 45 mm in fingers of 9 mm: five. The front is four fingers high and one side finger stands above it: five too.
-    expect(says({ fingerWidth: 9 })).toContain('turn the part round');
+    expect(says({ fingerWidth: 9 })).toContain('turn the part around');
     // 45 mm in fingers of 7.5 mm: six.
-    expect(says({ fingerWidth: 7.5 })).not.toContain('turn the part round');
+    expect(says({ fingerWidth: 7.5 })).not.toContain('turn the part around');
   });
 
   test('where a step can hurt there is a caution: saws, joints, grooves, dust and oily rags', () => {

@@ -67,7 +67,7 @@ export const movementChecks: readonly Check[] = [
     usual: (v) => [-open, narrow * v.radialCoefficient * swing(v)],
     says: {
       low: '',
-      high: 'Glued all round, it must crack or push a corner open. How much a small joint survives is not published.',
+      high: 'Glued all around, it must crack or push a corner open. How much a small joint survives is not published.',
       inside: 'So little that gluing it in is common practice.',
     },
   }),

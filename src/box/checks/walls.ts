@@ -47,7 +47,7 @@ export const wallsChecks: readonly Check[] = [
     // 1/4 to 5/16 in; the metric reader's 8 mm is the same board.
     usual: () => [inch / 4, 8],
     says: {
-      low: 'Under 1/4 in a solid bottom drums when tapped and gives under a finger.',
+      low: 'Under 6.4 mm (1/4 in) a solid bottom drums when tapped and gives under a finger.',
       high: 'Thicker than usual: sound, but it costs height and weight.',
       inside: 'Taps dull and short, and leaves wood for a thinned edge.',
     },

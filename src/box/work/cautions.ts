@@ -10,7 +10,7 @@ export interface Caution {
 
 const all = {
   machines: {
-    says: 'Guards on, riving knife or spreader in place, push stick for the last 300 mm (12 in), eyes and ears protected. Nothing under 300 mm (12 in) through jointer or planer, or ripped freehand; nothing thinner than the planer’s manual allows.',
+    says: 'Guards on, riving knife or spreader in place, push stick for the last 300 mm (12 in), eyes and ears protected. No piece under 300 mm (12 in) over a jointer (surface planer), through a planer (thicknesser) or ripped freehand; nothing thinner than the planer’s manual allows.',
     sources: ['hse-wis16', 'hse-wis17', 'osha-1910-213'],
   },
   crosscut: {
@@ -22,11 +22,11 @@ const all = {
     sources: ['hse-wis16'],
   },
   groove: {
-    says: 'Groove on a circular saw only with the blade effectively guarded. On a router table feed against the rotation, in passes of at most 3 mm (1/8 in); unplug to change the bit.',
+    says: 'Groove on a table saw (circular saw) only with the blade effectively guarded. On a router table feed against the rotation, in passes of at most 3 mm (1/8 in); unplug to change the bit.',
     sources: ['hse-wis16'],
   },
   stopped: {
-    says: 'No stopped grooves on a circular saw bench. On a router table only with end stops and after instruction; otherwise with chisel and gauge, or a hand-held router on a clamped part.',
+    says: 'No stopped grooves on a table saw (circular saw bench). On a router table only with end stops and after instruction; otherwise with chisel and gauge, or a hand-held router on a clamped part.',
     sources: ['hse-wis16'],
   },
   shortRip: {

@@ -20,7 +20,7 @@ export function jointSteps(design: Planned): Step[] {
         {
           id: 'joint',
           does: odd
-            ? say`Cut the fingers, the same marked edge first on every wall. The number is odd: cut half from one edge, turn the part round and cut the rest from the other.`
+            ? say`Cut the fingers, the same marked edge first on every wall. The number is odd: cut half from one edge, turn the part around and cut the rest from the other.`
             : say`Cut the fingers, the same marked edge first on every wall, each step clamped.`,
           check: say`The lower edges of all four walls meet level at every corner.`,
           caution: 'upright',
@@ -32,7 +32,7 @@ export function jointSteps(design: Planned): Step[] {
       return [
         {
           id: 'joint',
-          does: say`Gauge ${mm(plan.wall)} round every end. Saw the tails on the sides, mark the pins from them with a knife, saw and chop the pins.`,
+          does: say`Gauge ${mm(plan.wall)} around every end. Saw the tails on the sides, mark the pins from them with a knife, saw and chop the pins.`,
           check: say`Each corner goes together halfway by hand. Do not close it fully more than once.`,
           caution: 'chisel',
         },

@@ -11,7 +11,7 @@ export function surfaceSteps({ box, saw }: Planned, { finish }: Amounts): Step[]
       ? [
           {
             id: 'saw-lid',
-            does: say`Saw off the lid on the line at ${mm(saw.from)}: long sides first, with spacers in the cut, a thin web left all round. Part the web with a knife and rub both edges flat on a plate.`,
+            does: say`Saw off the lid on the line at ${mm(saw.from)}: long sides first, with spacers in the cut, a thin web left all around. Part the web with a knife and rub both edges flat on a plate.`,
             check: say`Lid and box meet without light before anything else is done.`,
             caution: 'sawnLid' as const,
           },

@@ -31,7 +31,7 @@ function Face() {
       <BoardFace
         piece={board}
         log={log}
-        description={`End grain of a ${cut} board and its face towards the bark. ${figures[cut]}`}
+        description={`End grain of a ${cut} board and its face toward the bark. ${figures[cut]}`}
       />
       <p class="says">
         Rings at <Quantity value={angle} kind="angle" digits={0} /> to the face: {cut}. {figures[cut]}

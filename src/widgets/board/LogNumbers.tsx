@@ -28,7 +28,7 @@ export function LogNumbers({ store }: { store: Store }) {
       {!isRefused(found) && <Exact shape={found.shape} width={board.width} thickness={board.thickness} />}
       <p>
         {Math.round(values.ringAngle) === Math.round(angle) ? (
-          'Your box is reckoned with this ring angle.'
+          'Your box is calculated with this ring angle.'
         ) : (
           <button type="button" class="quiet" onClick={() => store.set({ ringAngle: Math.round(angle) })}>
             put this ring angle in my box
@@ -67,7 +67,7 @@ function Exact({ shape, width, thickness }: { shape: LogShape; width: number; th
         </summary>
         <div class="reason">
           <p>
-            Every small bit of wood wants to shrink by one share along its ring and by a smaller one towards
+            Every small bit of wood wants to shrink by one share along its ring and by a smaller one toward
             the pith. Moving each point nearer to the pith by the smaller share, and closing the angles about
             the pith by what the rings want beyond that, gives every bit exactly what it wants. The outline is
             the board’s, moved point by point.

@@ -63,7 +63,7 @@ export function RingCupLab() {
             />
             <p class="says">
               From {from} to {to} % moisture the bark side goes {to > from ? 'crowned' : 'hollow'}. The face
-              towards the pith bends by{' '}
+              toward the pith bends by{' '}
               <Quantity
                 value={Math.abs(cupExact.compute(given))}
                 kind="length"

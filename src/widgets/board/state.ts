@@ -38,7 +38,7 @@ export const place = (part: Partial<LogPiece>) => {
 const outside = computed<Refused | undefined>(() =>
   reachOf(piece.value) > logRadius
     ? {
-        refused: 'Part of this piece lies outside the log. Move it towards the pith, or make it smaller.',
+        refused: 'Part of this piece lies outside the log. Move it toward the pith, or make it smaller.',
       }
     : undefined,
 );

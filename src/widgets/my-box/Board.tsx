@@ -18,10 +18,10 @@ function GrainRound({ stock }: { stock: Stock }) {
   return (
     <p class="says">
       {broken.length === 0
-        ? 'The figure goes on round all four corners, mirrored at two of them.'
+        ? 'The grain pattern goes on around all four corners, mirrored at two of them.'
         : broken.length === 4
-          ? 'The figure breaks at all four corners.'
-          : `The figure goes on round ${4 - broken.length} of four corners; it breaks ${listed(places)}.`}
+          ? 'The grain pattern breaks at all four corners.'
+          : `The grain pattern goes on around ${4 - broken.length} of four corners; it breaks ${listed(places)}.`}
     </p>
   );
 }
@@ -33,7 +33,7 @@ function KeepJoined({ rows, label }: { rows: readonly Joined[]; label: (name: Pa
       <p>
         Keep these in one piece until they are planed, ripped to width and, where the order of work says so,
         grooved. Shorter than <span class="mm">{shortestMachineLength} mm</span>
-        <span class="inch">12 in</span> nothing goes through a planer, a jointer or a free rip (common
+        <span class="inch">12 in</span> nothing goes through a planer, a jointer or a freehand rip (common
         practice). Your machine’s manual may ask for more.
       </p>
       <ul>
