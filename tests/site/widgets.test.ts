@@ -186,8 +186,10 @@ test.describe('the current box', () => {
     await field(here, 'finger width').fill('7');
     await field(here, 'finger width').press('Enter');
     const mine = page.locator('.put-in-my-box');
+    await mine.scrollIntoViewIfNeeded();
     await expect(field(mine, 'finger width')).toHaveValue('9');
     await here.getByRole('button', { name: 'put these in my box' }).click();
+    await mine.scrollIntoViewIfNeeded();
     await expect(field(mine, 'finger width')).toHaveValue('7');
   });
 
