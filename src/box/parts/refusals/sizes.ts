@@ -4,6 +4,8 @@ import { both, type Condition } from '../refusal.ts';
 
 /** Least inside that is offered as a cure, mm: ours. */
 const someRoom = 10;
+/** Less than this is no room, mm: an outside so little larger than its walls can come out equal to them. */
+const hair = 1e-6;
 
 /** The input that one size follows from. */
 const leading =
@@ -21,7 +23,7 @@ const noRoom = (
   field: ReturnType<typeof leading>,
 ): Condition => ({
   id,
-  breaks: (v) => !(v[inside] > 0) && !lidFills(v, inside),
+  breaks: (v) => !(v[inside] > hair) && !lidFills(v, inside),
   what: (v) => `No room is left inside: the inside ${name} comes to ${both(v[inside])}.`,
   field,
   limit: 'least',
@@ -50,7 +52,7 @@ const tooLarge = (
     v[inside];
   return {
     id,
-    breaks: (v) => v[inside] > 0 && excess(v) > 1e-6,
+    breaks: (v) => v[inside] > hair && excess(v) > 1e-6,
     what: (v) =>
       `The contents are too ${word}: with all that lines the box, ${both(excess(v))} more room is needed.`,
     field: (v) => (v.sizeFrom === 'contents' ? 'clearance' : wanted),
