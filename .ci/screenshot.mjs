@@ -25,6 +25,11 @@ try {
   await page.goto(`http://127.0.0.1:${port}/lessons/proportion/`);
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
   await page.getByRole('button', { name: /^skip/ }).first().click();
+  // The figure with a little of the page above it.
+  await page
+    .locator('.lab')
+    .first()
+    .evaluate((lab) => window.scrollTo(0, lab.getBoundingClientRect().top + window.scrollY - 60));
   await page.waitForTimeout(500);
   await page.screenshot({ path: `${root}public/screenshot.png` });
 } finally {

@@ -10,6 +10,7 @@ import { useStore } from '../notebook/use-store.ts';
 import { Accuracy } from './my-box/Accuracy.tsx';
 import { AllNumbers } from './my-box/AllNumbers.tsx';
 import { Board } from './my-box/Board.tsx';
+import { ByRatio } from './my-box/ByRatio.tsx';
 import { Compare } from './my-box/Compare.tsx';
 import { type CatalogItem, Contents } from './my-box/Contents.tsx';
 import { Decisions } from './my-box/Decisions.tsx';
@@ -46,6 +47,7 @@ export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) 
               <section key={key}>
                 <h2>{sections[key].title}</h2>
                 <Decisions section={sections[key]} store={store} />
+                {key === 'size' && <ByRatio store={store} />}
                 {key === 'errors' && <Accuracy design={design.value} units={store.units.value} />}
                 {key === 'board' && <Board design={design.value} />}
               </section>
