@@ -64,7 +64,8 @@ export type NumberName = KeysOf<number>;
 /** Names of the inputs that are one of a few words. */
 export type ChoiceName = Exclude<keyof Box, NumberName | 'name' | 'items' | 'accepted'>;
 
-const length = (label: string, low: number, high: number, help?: string): NumberField => ({
+/** A length in whole millimeters or eighths of an inch. */
+export const length = (label: string, low: number, high: number, help?: string): NumberField => ({
   type: 'number',
   label,
   kind: 'length',

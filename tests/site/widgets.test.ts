@@ -94,6 +94,14 @@ test.describe('units', () => {
     }
   });
 
+  test('are those of the first language, not of a region named later', async ({ page }) => {
+    await page.addInitScript(() =>
+      Object.defineProperty(navigator, 'languages', { get: () => ['de', 'en-US', 'en'] }),
+    );
+    await open(page, '');
+    await expect(page.locator('html')).toHaveAttribute('data-units', 'mm');
+  });
+
   test('switch how numbers are written, move no value, and are remembered', async ({ page }) => {
     const here = await lab(page, proportion, insideOutside);
     await page.getByRole('radio', { name: 'inch' }).check();

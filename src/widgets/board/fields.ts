@@ -1,21 +1,9 @@
 /** The numbers a reader moves in the labs of the board: labels, limits, steps. Lengths in mm. */
-import type { NumberField } from '../../box/fields.ts';
+import { length, type NumberField } from '../../box/fields.ts';
 import { logRadius } from '../../figures/LogEnd.tsx';
 
 const inch = 25.4;
 
-const length = (label: string, low: number, high: number, help?: string): NumberField => ({
-  type: 'number',
-  label,
-  kind: 'length',
-  low,
-  high,
-  step: 1,
-  inchStep: inch / 8,
-  digits: 1,
-  denominator: 16,
-  help,
-});
 const moisture = (label: string, help?: string): NumberField => ({
   type: 'number',
   label,

@@ -1,6 +1,7 @@
 /** Which inputs stand in which section of the page, and when an input has anything to say. */
 import type { Box } from '../../box/box.ts';
 import type { ChoiceName, NumberName } from '../../box/fields.ts';
+import { isInForce } from '../../box/in-force.ts';
 
 type Input = NumberName | ChoiceName;
 
@@ -85,15 +86,19 @@ export const sections = {
 
 const mitred = (box: Box) => box.joint === 'keyed-mitre' || box.joint === 'splined-mitre';
 
-/** Inputs that only some boxes have; all others always show. */
+/** Sizes that lead only while the size is given their way. Room around the contents shows always: it also limits what fits a given inside. */
+const sizes: readonly Input[] = [
+  'contentsLength',
+  'contentsWidth',
+  'contentsHeight',
+  'wantedLength',
+  'wantedWidth',
+  'wantedHeight',
+];
+
+/** Other inputs that only some boxes have; all the rest always show. */
 const onlyWhen: Partial<Record<Input, (box: Box) => boolean>> = {
-  contentsLength: (box) => box.sizeFrom === 'contents',
-  contentsWidth: (box) => box.sizeFrom === 'contents',
-  contentsHeight: (box) => box.sizeFrom === 'contents',
   dividerThickness: (box) => box.dividersAcross + box.dividersAlong > 0,
-  wantedLength: (box) => box.sizeFrom !== 'contents',
-  wantedWidth: (box) => box.sizeFrom !== 'contents',
-  wantedHeight: (box) => box.sizeFrom !== 'contents',
   fingerWidth: (box) => box.joint === 'finger',
   fingerFit: (box) => box.joint === 'finger',
   stepError: (box) => box.joint === 'finger',
@@ -118,4 +123,6 @@ const onlyWhen: Partial<Record<Input, (box: Box) => boolean>> = {
 
 /** The inputs of a section that this box has. */
 export const inputsFor = (section: Section, box: Box): readonly Input[] =>
-  section.inputs.filter((input) => onlyWhen[input]?.(box) ?? true);
+  section.inputs.filter((input) =>
+    sizes.includes(input) ? isInForce(input, box) : (onlyWhen[input]?.(box) ?? true),
+  );
