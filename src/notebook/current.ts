@@ -24,8 +24,11 @@ export function wake(): void {
     const kept = recall(key);
     if (kept !== undefined) accept(decodeStore(kept), kept);
   }
+  // The first call tells what was found: the example must not write over a store that could not be read.
+  let found = true;
   currentBox.subscribe((box) => {
-    if (box !== exampleBox || recall(key) !== undefined) keep(key, encodeStore(box));
+    if (!found || box !== exampleBox) keep(key, encodeStore(box));
+    found = false;
   });
   addEventListener('hashchange', () => {
     const link = new URLSearchParams(location.hash.slice(1)).get('box');

@@ -234,6 +234,8 @@ test.describe('the current box', () => {
       if (kept) {
         await page.goto('');
         await page.evaluate((text) => localStorage.setItem('rule-and-reason.box', text), kept);
+        // Another page that wakes up with it must not write over it.
+        await open(page, 'rules/wall-thickness/');
       }
       await page.goto('about:blank');
       await page.goto(`my-box/${hash}`);
