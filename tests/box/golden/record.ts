@@ -1,0 +1,64 @@
+/**
+ * A hash for each kind of thing that the program says about a box. What moves without wanting to shows here; what
+ * moves on purpose is looked at first, then recorded again:
+ *
+ *     npm run golden                           writes the record again
+ *     GOLDEN_FOLDER=.cache/before npm run golden    also writes everything about every box there, to compare with diff
+ */
+import { createHash } from 'node:crypto';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import type { Box } from '../../../src/box/box.ts';
+import { verdicts } from '../../../src/box/checks/index.ts';
+import { designBox } from '../../../src/box/design.ts';
+import { workOf } from '../../../src/box/work.ts';
+import { cutListCsv } from '../../../src/notebook/files.ts';
+import { goldenBoxes } from './boxes.ts';
+
+export const sections = ['values', 'verdicts', 'design', 'work', 'csv'] as const;
+
+/** Numbers to nine digits, so that another order of adding up is no change. */
+const plain = (_: string, value: unknown) =>
+  typeof value === 'number' ? (Number.isFinite(value) ? Number(value.toPrecision(9)) : String(value)) : value;
+
+/** Everything about a box, as text by section. */
+export function tell(box: Box): Record<(typeof sections)[number], string> {
+  const { values, box: _, ...design } = designBox(box);
+  const whole = { values, box, ...design };
+  const text = (value: unknown) => JSON.stringify(value, plain, 1) ?? '';
+  return {
+    values: text(values),
+    verdicts: text(
+      verdicts(values).map(({ check, state, measured, usual, because }) => [
+        check.rule,
+        check.label,
+        state,
+        measured,
+        usual,
+        because,
+      ]),
+    ),
+    design: text({ ...design, plan: design.plan && { ...design.plan, values: undefined } }),
+    work: text(workOf(whole)),
+    csv: cutListCsv(whole),
+  };
+}
+
+const hash = (text: string) => createHash('sha256').update(text).digest('hex').slice(0, 6);
+
+/** One line a box: its hashes in the order of `sections`. */
+export const recordNow = (): string[] =>
+  goldenBoxes().map((box) => {
+    const told = tell(box);
+    return sections.map((section) => hash(told[section])).join(' ');
+  });
+
+/** Writes everything about every box into a folder. */
+export function writeOut(folder: string): void {
+  mkdirSync(folder, { recursive: true });
+  const told = goldenBoxes().map(tell);
+  for (const section of sections)
+    writeFileSync(
+      `${folder}/${section}.txt`,
+      told.map((one, box) => `box ${box}\n${one[section]}\n`).join('\n'),
+    );
+}
