@@ -106,12 +106,7 @@ export function designBox(box: Box): Design {
   };
 }
 
-function clearInside({ length, width, wall, floor, lidUnder, values }: Plan) {
-  const liner = values.kind === 'lift-off' ? 2 * Math.max(0, values.linerThickness) : 0;
-  const clear = {
-    length: length - 2 * wall - liner,
-    width: width - 2 * wall - liner,
-    height: lidUnder - floor,
-  };
+function clearInside({ floor, lidUnder, values }: Plan) {
+  const clear = { length: values.clearLength, width: values.clearWidth, height: lidUnder - floor };
   return clear.length > 0 && clear.width > 0 && clear.height > 0 ? clear : undefined;
 }

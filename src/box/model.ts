@@ -3,7 +3,7 @@
  * A lesson loads the model of its subject and no other; the page of the whole box loads them all (`evaluate.ts`).
  */
 import type { Box } from './box.ts';
-import { type Result, relationOf } from './result.ts';
+import { numberOf, type Result } from './result.ts';
 import { woodFigures } from './results/wood.ts';
 import type { ResultName, Values } from './values.ts';
 import { type Check, judge, type Verdict } from './verdict.ts';
@@ -22,15 +22,15 @@ export const bareModel: Model = { results: {}, checks: [] };
 /**
  * Computes the results of a model.
  * @param box inputs in the units of `Box`; any finite numbers are accepted.
- * @returns the inputs, the figures of the wood and the results of the model; a result that cannot be computed is NaN,
- *   which `format` prints as a dash. Results outside the model are missing: `tests/box/models.test.ts` holds every lab
+ * @returns the inputs, the figures of the wood and the results of the model; a result that cannot be computed, or whose
+ *   relation does not hold for these inputs, is NaN, which `format` prints as a dash. Results outside the model are missing: `tests/box/models.test.ts` holds every lab
  *   and check to what its own model computes.
  */
 export function compute(results: Results, box: Box): Values {
   const values = { ...box, ...woodFigures(box.species) } as { -readonly [K in keyof Values]: Values[K] };
   for (const name in results) {
     const result = results[name as ResultName]!;
-    values[name as ResultName] = relationOf(result, values).compute(result.given(values));
+    values[name as ResultName] = numberOf(result, values);
   }
   return values;
 }

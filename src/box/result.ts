@@ -2,42 +2,56 @@
  * A result is a number that follows from the box: which relation gives it and what is put into it.
  * The same row computes the number, prints its equation with the reader's numbers, and says what moves it most.
  */
-import type { Relation } from '../calc/relation.ts';
-import type { Kind } from '../units/index.ts';
+import type { Card, Relation } from '../calc/relation.ts';
+import { type Working, work } from '../calc/working.ts';
+import type { Denominator, Kind } from '../units/index.ts';
 
-// biome-ignore lint/suspicious/noExplicitAny: a table holds relations of many inputs; a test runs every row.
-export type AnyRelation = Relation<any>;
-
-/** A choice between relations: the size given decides, or a method's range of validity. */
-export interface Choice<Values> {
-  readonly among: readonly AnyRelation[];
-  readonly choose: (values: Values) => AnyRelation;
-}
-
-export interface Result<Values> {
+/** What is said of a number beside the number. */
+export interface Say<Values> {
   /** As a reader meets it: "inside length to width". Lower case. */
   readonly label: string;
   readonly kind: Kind;
   readonly digits?: 0 | 1 | 2;
-  readonly denominator?: 8 | 16 | 32 | 64 | 1000;
+  readonly denominator?: Denominator;
   /** Gaps round up, panels and tongues round down. */
   readonly round?: 'up' | 'down' | 'nearest';
-  readonly relation: AnyRelation | Choice<Values>;
-  /** The relation's inputs, by symbol. */
-  readonly given: (values: Values) => Readonly<Record<string, number>>;
   /** Rule file that teaches it. */
   readonly rule?: string;
+  /** Whether this box has such a number at all: a sawn lid has no play in side grooves. */
+  readonly when?: (values: Values) => boolean;
+  /** The box is built from it, so it stays a number outside the range of its relation; it is not printed there. */
+  readonly builds?: true;
+}
+
+export interface Result<Values> extends Say<Values> {
+  /** Every relation that can stand behind it. */
+  readonly relations: readonly Card[];
+  readonly work: (values: Values) => Working;
 }
 
 /** A table of results, computed in order: a later row may use an earlier one. */
 export type ResultTable<Names extends string, Values> = Readonly<Record<Names, Result<Values>>>;
 
-/** The relation behind a result, for these values. */
-export function relationOf<Values>({ relation }: Result<Values>, values: Values): AnyRelation {
-  return 'choose' in relation ? relation.choose(values) : relation;
-}
+/** A maker of rows for one kind of values: `given` must name the inputs of its relation, no more and no less. */
+export const rowsOf =
+  <Values>() =>
+  <Name extends string>(
+    of: Relation<Name>,
+    given: (values: Values) => Readonly<Record<NoInfer<Name>, number>>,
+    say: Say<Values>,
+  ): Result<Values> => ({ ...say, relations: [of], work: (values) => work(of, given(values)) });
 
-/** Every relation that can stand behind a result. */
-export function relationsOf<Values>({ relation }: Result<Values>): readonly AnyRelation[] {
-  return 'among' in relation ? relation.among : [relation];
+/** A row behind which one of several relations stands: the size given decides, or a method's range of validity. */
+export const choiceOf =
+  <Values>() =>
+  (relations: readonly Card[], choose: (values: Values) => Working, say: Say<Values>): Result<Values> => ({
+    ...say,
+    relations,
+    work: choose,
+  });
+
+/** The number of a row: NaN where its relation does not hold, unless the box is built from it. */
+export function numberOf<Values>(row: Result<Values>, values: Values): number {
+  const { value, outside } = row.work(values);
+  return outside && !row.builds ? Number.NaN : value;
 }

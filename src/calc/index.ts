@@ -14,6 +14,7 @@ import * as glueArea from './glue-area.ts';
 import * as grooveCorner from './groove-corner.ts';
 import * as grooveWeb from './groove-web.ts';
 import * as grooves from './grooves.ts';
+import * as heights from './heights.ts';
 import * as insideRatio from './inside-ratio.ts';
 import * as jointFit from './joint-fit.ts';
 import * as lengthwise from './lengthwise.ts';
@@ -47,6 +48,7 @@ const subjects = [
   glue,
   glueArea,
   grooves,
+  heights,
   insideRatio,
   jointFit,
   lengthwise,

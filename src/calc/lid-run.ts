@@ -9,7 +9,7 @@
  *                 ↓ F
  *
  *   jams at or below  L = 2 mu e      pull at the very edge, e = W/2:  L = mu W
- *   drag factor  1 / (1 - 2 mu e / L)      rattle angle, nearly  c / L
+ *   drag factor  1 / (1 - 2 mu e / L)      rattle angle  asin((W + c)/√(W² + L²)) − atan(W/L), nearly c/L
  *
  * Symbols: L length of lid still in the grooves, e distance of the pull from the middle, W width of the lid, c play
  * across, both sides together (mm); mu friction of lid on groove (a pure number). F cancels: no pull, however hard,
@@ -65,6 +65,22 @@ export const dragFactor = relation({
   ...derived,
 });
 
+/** Length of a sliding lid, mm: closed, it lies flush with the front and reaches into the groove of the back. */
+export const slidingLength = relation({
+  id: 'sliding-lid-length',
+  title: 'Length of a sliding lid',
+  result: { symbol: 'L', name: 'length of the lid', unit: 'mm' },
+  inputs: {
+    l: { name: 'inside length', unit: 'mm', range: [20, 1000] },
+    t: { name: 'wall thickness', unit: 'mm', range: [2, 30] },
+    g: { name: 'groove depth', unit: 'mm', range: [0, 20] },
+  },
+  expression: 'l + t + g',
+  compute: ({ l, t, g }) => l + t + g,
+  evidence: 'geometry',
+  source: 'The inside, the front wall, and the depth of the back’s groove.',
+});
+
 /** Length of a sliding lid still in its side grooves when it is half open, mm; closed, it reaches from the front of the box into the groove of the back. */
 export const heldHalfOpen = relation({
   id: 'lid-held-half-open',
@@ -81,17 +97,20 @@ export const heldHalfOpen = relation({
   source: 'The lid is as long as the inside, the front wall and the depth of the back’s groove.',
 });
 
-/** By how much the lid can turn between its grooves, deg, for a small turn. */
+/** By how far the lid can turn between its grooves before two opposite corners touch, deg. */
 export const rattleAngle = relation({
   id: 'rattle-angle',
   title: 'Turn that the play allows',
   result: { symbol: 'alpha', name: 'rattle angle', unit: 'deg' },
-  inputs: { c: { name: 'play across, both sides together', unit: 'mm', range: [0, 10] }, L },
-  rangesGiven: ({ L }) => ({ c: [0, L / 20] }),
-  expression: 'atan(c / L)',
-  compute: ({ c, L }) => (Math.atan(c / L) * 180) / Math.PI,
+  inputs: {
+    c: { name: 'play across, both sides together', unit: 'mm', range: [0, 10] },
+    W: { name: 'width of the lid', unit: 'mm', range: [10, 600] },
+    L,
+  },
+  // With more play than the lid is longer across its corners than wide, it turns freely.
+  rangesGiven: ({ W, L }) => ({ c: [0, 0.999 * (Math.hypot(W, L) - W)] }),
+  expression: 'asin((W + c) / sqrt(W^2 + L^2)) - atan(W / L)',
+  compute: ({ c, W, L }) => ((Math.asin((W + c) / Math.hypot(W, L)) - Math.atan(W / L)) * 180) / Math.PI,
   evidence: 'geometry',
-  source: 'The width that the turned lid takes up, W cos a + L sin a = W + c, for a small angle.',
-  limits:
-    'A lid as it turns also takes up a little less of its own width, so it turns a trace further: 0.97° and not 0.95° for 100 mm wide, 60 mm held and 1 mm of play.',
+  source: 'The turned lid is W cos a + L sin a wide, and touches where that is W + c.',
 });

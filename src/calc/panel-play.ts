@@ -25,12 +25,55 @@ export const widthBesidePlay = relation({
   source: 'What the panel does not fill is play.',
 });
 
+/** Play today, mm, both sides together, of a panel of that width. */
+export const playBesideWidth = relation({
+  id: 'play-beside-width',
+  title: 'Play that a width leaves',
+  result: { symbol: 'p', name: p.name, unit: 'mm' },
+  inputs: { B: { name: 'groove bottom to groove bottom', unit: 'mm', range: [20, 600] }, W },
+  expression: 'B - W',
+  compute: ({ B, W }) => B - W,
+  evidence: 'geometry',
+  source: 'What the panel does not fill is play.',
+});
+
+/** Length, mm, of a panel held in grooves at both of its ends. */
+export const lengthInGrooves = relation({
+  id: 'length-in-grooves',
+  title: 'Length of a panel held at both ends',
+  result: { symbol: 'L', name: 'length along the grain', unit: 'mm' },
+  inputs: {
+    l: { name: 'inside length, wall to wall', unit: 'mm', range: [10, 1000] },
+    g: { name: 'groove depth', unit: 'mm', range: [0, 20] },
+    e: { name: 'room at both ends together', unit: 'mm', range: [0, 10] },
+  },
+  expression: 'l + 2 g - e',
+  compute: ({ l, g, e }) => l + 2 * g - e,
+  evidence: 'geometry',
+  source: 'It reaches into both grooves and keeps a little room: wood hardly moves along the grain.',
+});
+
+/** Thickness, mm, of a panel’s edge that goes into a groove so wide. */
+export const thicknessInGroove = relation({
+  id: 'thickness-in-groove',
+  title: 'Thickness that runs in the groove',
+  result: { symbol: 'T', name: 'thickness of the edge', unit: 'mm' },
+  inputs: {
+    d: { name: 'width of the groove', unit: 'mm', range: [1, 30] },
+    s: { name: 'slip', unit: 'mm', range: [0, 2] },
+  },
+  expression: 'd - s',
+  compute: ({ d, s }) => d - s,
+  evidence: 'geometry',
+  source: 'A lid is thinner than its groove by 0.2 to 0.4 mm: common practice.',
+});
+
 /** Play on the dampest day, both sides together, mm; below zero the panel presses on its grooves. */
 export const playAtDampest = relation({
   id: 'play-at-dampest',
   title: 'Play on the dampest day, both sides together',
   result: { symbol: 'p_w', name: 'play on the dampest day', unit: 'mm' },
-  inputs: { p, W, C, u: { name: 'rise in moisture content from today', unit: '%', range: [0, 20] } },
+  inputs: { p, W, C, u: { name: 'rise in moisture content from today', unit: '%', range: [0, 30] } },
   expression: 'p - W * C * u',
   compute: ({ p, W, C, u }) => p - W * C * u,
   evidence: 'derived',

@@ -88,43 +88,5 @@ export function relation<Name extends string>(spec: Relation<Name>): Relation<Na
   return spec;
 }
 
-/**
- * Names the first input that lies outside the relation's range of validity.
- * @returns `undefined` when every input is inside; NaN counts as outside. The range in the answer is the one that
- *   holds beside the other inputs.
- */
-export function outsideRange<Name extends string>(
-  of: Relation<Name>,
-  inputs: Readonly<Record<Name, number>>,
-): { symbol: Name; spec: SymbolSpec; value: number } | undefined {
-  const narrower = of.rangesGiven?.(inputs);
-  for (const symbol in of.inputs) {
-    const spec = of.inputs[symbol];
-    const value = inputs[symbol];
-    const given = narrower?.[symbol] ?? spec.range;
-    const range = [Math.max(spec.range[0], given[0]), Math.min(spec.range[1], given[1])] as const;
-    if (!(value >= range[0] && value <= range[1])) return { symbol, spec: { ...spec, range }, value };
-  }
-  return undefined;
-}
-
-/**
- * Elasticity of the result to each input, strongest first: by how many percent the result changes when
- * the input grows by one percent, from a central difference of ±1 %. Inputs at zero are left out.
- */
-export function sensitivity<Name extends string>(
-  of: Relation<Name>,
-  inputs: Readonly<Record<Name, number>>,
-): { symbol: Name; elasticity: number }[] {
-  const middle = of.compute(inputs);
-  const found: { symbol: Name; elasticity: number }[] = [];
-  for (const symbol in of.inputs) {
-    const value = inputs[symbol];
-    if (value === 0 || of.inputs[symbol].whole) continue;
-    const more = of.compute({ ...inputs, [symbol]: value * 1.01 });
-    const less = of.compute({ ...inputs, [symbol]: value * 0.99 });
-    const elasticity = (more - less) / middle / 0.02;
-    if (Number.isFinite(elasticity)) found.push({ symbol, elasticity });
-  }
-  return found.sort((a, b) => Math.abs(b.elasticity) - Math.abs(a.elasticity));
-}
+/** What is said about a relation, whatever its inputs: all but the function that computes it. */
+export type Card = Omit<Relation<string>, 'compute' | 'rangesGiven'>;

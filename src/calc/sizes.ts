@@ -2,7 +2,6 @@
  * Sizes of a box with four walls of one thickness and panels in grooves.
  *
  *   inside = contents + room on both sides          outside = inside + two walls
- *   height = lip + tongue + inside + lid + lip      (a stack, from the table up)
  */
 import { relation } from './relation.ts';
 
@@ -30,7 +29,7 @@ export const roomForFittings = relation({
     c: { ...size, name: 'size of the contents' },
     r: { ...part, name: 'room on each side' },
     p: { ...part, name: 'room for fingers' },
-    f: { name: 'lining on each face', unit: 'mm', range: [0, 10] },
+    f: { name: 'lining on each face, and the liner of a lift-off lid', unit: 'mm', range: [0, 20] },
     n: { name: 'number of dividers', unit: '1', range: [0, 20], whole: true },
     d: { name: 'divider thickness', unit: 'mm', range: [0, 20] },
     s: { name: 'slip of each divider', unit: 'mm', range: [0, 1] },
@@ -44,30 +43,6 @@ export const roomForFittings = relation({
 /** Slip of a divider in its slot: common practice, 0.2 to 0.3 mm (0.010 in). */
 export const dividerSlip = 0.25;
 
-/** Inside height above a block of contents: room on one side only. */
-export const roomAbove = relation({
-  id: 'room-above',
-  title: 'Inside height from the contents',
-  result: { symbol: 'h', name: 'inside height', unit: 'mm' },
-  inputs: { c: { ...size, name: 'height of the contents' }, r: { ...part, name: 'room above them' } },
-  expression: 'c + r',
-  compute: ({ c, r }) => c + r,
-  evidence: 'geometry',
-  source: 'The contents stand on the bottom, so the room is only above.',
-});
-
-/** Inside height over a lined floor. */
-export const roomAboveLining = relation({
-  id: 'room-above-lining',
-  title: 'Inside height from the contents, with a lining',
-  result: { symbol: 'h', name: 'inside height', unit: 'mm' },
-  inputs: { ...roomAbove.inputs, f: { name: 'lining on the floor', unit: 'mm', range: [0, 10] } },
-  expression: 'c + r + f',
-  compute: ({ c, r, f }) => c + r + f,
-  evidence: 'geometry',
-  source: 'The contents stand on the lining, the lining on the bottom.',
-});
-
 /** A size that the reader gives directly. */
 export const asGiven = relation({
   id: 'as-given',
@@ -78,6 +53,32 @@ export const asGiven = relation({
   compute: ({ x }) => x,
   evidence: 'geometry',
   source: 'You chose this size; the others follow from it.',
+});
+
+const liner = { name: 'thickness of the lid’s liner', unit: 'mm', range: [0, 20] } as const;
+
+/** Inside length or width from wall to wall around a liner, for the room wanted within it. */
+export const aroundLiner = relation({
+  id: 'around-liner',
+  title: 'Wall to wall around a liner',
+  result: { symbol: 'l', name: 'inside size, wall to wall', unit: 'mm' },
+  inputs: { x: { ...size, name: 'wanted inside size' }, q: liner },
+  expression: 'x + 2 q',
+  compute: ({ x, q }) => x + 2 * q,
+  evidence: 'geometry',
+  source: 'The liner of a lift-off lid stands along all four walls.',
+});
+
+/** Clear inside length or width, within the liner of a lift-off lid; without one, from wall to wall. */
+export const withinLiner = relation({
+  id: 'within-liner',
+  title: 'Clear room within the liner',
+  result: { symbol: 'l_c', name: 'clear inside size', unit: 'mm' },
+  inputs: { l: { ...size, name: 'inside size, wall to wall' }, q: liner },
+  expression: 'l - 2 q',
+  compute: ({ l, q }) => l - 2 * q,
+  evidence: 'geometry',
+  source: 'The liner of a lift-off lid stands along all four walls.',
 });
 
 /** Inside length or width from the outside. */
@@ -102,35 +103,4 @@ export const outsideFromInside = relation({
   compute: ({ l, t }) => l + 2 * t,
   evidence: 'geometry',
   source: 'Each corner adds one wall, and there are two.',
-});
-
-const stackParts = {
-  m_b: { ...part, name: 'wood below the bottom groove', tex: 'm_b' },
-  b: { ...part, name: 'edge of the bottom' },
-  d: { ...part, name: 'lid thickness' },
-  m_d: { ...part, name: 'wood above the lid groove', tex: 'm_d' },
-} as const;
-
-/** Outside height of a sliding-lid box: a stack of five. */
-export const heightStack = relation({
-  id: 'height-stack',
-  title: 'Outside height, a stack of five',
-  result: { symbol: 'H', name: 'outside height', unit: 'mm' },
-  inputs: { ...stackParts, h: { ...size, name: 'inside height' } },
-  expression: 'm_b + b + h + d + m_d',
-  compute: ({ m_b, b, h, d, m_d }) => m_b + b + h + d + m_d,
-  evidence: 'geometry',
-  source: 'Everything between the table and the top edge, added up.',
-});
-
-/** Inside height left of a given outside height. */
-export const insideHeight = relation({
-  id: 'inside-height',
-  title: 'Inside height from the outside',
-  result: { symbol: 'h', name: 'inside height', unit: 'mm' },
-  inputs: { H: { ...size, name: 'outside height' }, ...stackParts },
-  expression: 'H - m_b - b - d - m_d',
-  compute: ({ H, m_b, b, d, m_d }) => H - m_b - b - d - m_d,
-  evidence: 'geometry',
-  source: 'The outside height less the four thicknesses that stand in it.',
 });

@@ -49,13 +49,17 @@ export const woodDensityFromGreen = relation({
   limits: 'The shrinkage is a general one, since each wood’s own is not used: good to a few percent.',
 });
 
-/** Mass of the empty box: four walls, bottom and lid, g. */
+const density = { unit: 'kg/m^3', range: [100, 1400] } as const;
+
+/** Mass, g, of walls, bottom and lid panel as plain boards: more than the box, since joints, grooves and notch take wood away. */
 export const boxMass = relation({
   id: 'box-mass',
-  title: 'Mass of the empty box',
+  title: 'Mass of walls, bottom and lid as plain boards',
   result: { symbol: 'm', name: 'mass', unit: 'g' },
   inputs: {
-    rho: { name: 'density of the wood', unit: 'kg/m^3', range: [100, 1400] },
+    rho: { ...density, name: 'density of the walls' },
+    rho_b: { ...density, name: 'density of the bottom' },
+    rho_d: { ...density, name: 'density of the lid' },
     L: { ...size, name: 'outside length' },
     W: { ...size, name: 'outside width' },
     H: { ...size, name: 'outside height' },
@@ -64,9 +68,11 @@ export const boxMass = relation({
     b: { ...panel, name: 'bottom thickness' },
     d: { ...panel, name: 'lid thickness' },
   },
-  expression: 'rho * ((L W - l w) * H + l w * (b + d))',
-  compute: ({ rho, L, W, H, l, w, b, d }) => 1e-6 * rho * ((L * W - l * w) * H + l * w * (b + d)),
+  expression: 'rho * (L W - l w) * H + l w * (rho_b b + rho_d d)',
+  compute: ({ rho, rho_b, rho_d, L, W, H, l, w, b, d }) =>
+    1e-6 * (rho * (L * W - l * w) * H + l * w * (rho_b * b + rho_d * d)),
   evidence: 'geometry',
   source: 'Volume of the parts times the density.',
-  limits: 'One wood for all parts. Liner, lining, dividers, hinges and contents are left out.',
+  limits:
+    'What joints, grooves and a notch take away is not taken off; liner, lining, dividers, hinges and contents are left out.',
 });

@@ -1,6 +1,7 @@
 /** A design as a file: JSON with a version, validated when it is opened; and the cut list as CSV. */
 import type { Box } from '../box/box.ts';
 import type { Design } from '../box/design.ts';
+import { shownSize, sides } from '../box/parts/shown-size.ts';
 import { format } from '../units/index.ts';
 import { type Decoded, decodeStore, encodeStore } from './codec.ts';
 
@@ -36,11 +37,8 @@ const cell = (text: string | number): string => {
   return /[",\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 };
 
-/** The cut list as CSV: sizes in mm and as inch fractions. */
+/** The cut list as CSV: the same numbers as on the page, in mm and as inch fractions. */
 export function cutListCsv({ parts }: Design): string {
-  const sides = ['length', 'width', 'thickness'] as const;
-  const inch = (value: number) =>
-    format(value, 'length', { system: 'inch', unit: false, denominator: 64 }).replace(' ', ' ');
   const heading = ['part', 'how many', 'material', 'grain'];
   for (const state of ['finished', 'rough'])
     for (const side of sides) heading.push(`${state} ${side}, mm`, `${state} ${side}, in`);
@@ -50,9 +48,18 @@ export function cutListCsv({ parts }: Design): string {
     part.material,
     part.grain,
     ...(['finished', 'rough'] as const).flatMap((state) =>
-      sides.flatMap((side) => [Math.round(part[state][side] * 100) / 100, inch(part[state][side])]),
+      sides.flatMap((side) => {
+        const { value, kind, ...options } = shownSize(part, state, side);
+        return (['mm', 'inch'] as const).map((system) =>
+          asText(format(value, kind, { ...options, system, unit: false }), system),
+        );
+      }),
     ),
     part.note,
   ]);
   return [[...heading, 'note'], ...rows].map((row) => row.map(cell).join(',')).join('\r\n');
 }
+
+/** A fraction is written with its unit, "3/8 in": alone, a spreadsheet would read it as a date. */
+const asText = (text: string, system: 'mm' | 'inch') =>
+  system === 'inch' ? `${text.replace('\u00a0', ' ')} in` : text;

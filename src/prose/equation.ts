@@ -3,7 +3,7 @@
  */
 import { isSymbolNode, type MathNode, parse } from 'mathjs';
 import temml from 'temml';
-import type { AnyRelation } from '../box/result.ts';
+import type { Card } from '../calc/relation.ts';
 
 /** MathML of a relation. */
 export interface Equation {
@@ -28,7 +28,7 @@ function texOf(name: string, own: string | undefined): string {
   return tail.length ? `${letter(head)}_{${tail.map(letter).join('\\,')}}` : letter(head);
 }
 
-function toTex(of: AnyRelation, implicit: 'show' | 'hide', symbol: (name: string) => string): string {
+function toTex(of: Card, implicit: 'show' | 'hide', symbol: (name: string) => string): string {
   return parse(of.expression).toTex({
     parenthesis: 'auto',
     implicit,
@@ -42,7 +42,7 @@ function toTex(of: AnyRelation, implicit: 'show' | 'hide', symbol: (name: string
  * MathML of a relation: `symbols` reads "r = L / W"; `numbers` reads "r = ■ / ■" with a place
  * `<mn class="n-L">` for each number, which the page fills with the reader's own.
  */
-export function equationOf(of: AnyRelation): Equation {
+export function equationOf(of: Card): Equation {
   const known = made.get(of.id);
   if (known) return known;
   const result = texOf(of.result.symbol, of.result.tex);

@@ -6,8 +6,8 @@ import type { Box } from '../box/box.ts';
 import type { ChoiceName, NumberName } from '../box/fields.ts';
 import { isInForce } from '../box/in-force.ts';
 import type { Model } from '../box/model.ts';
-import type { AnyRelation } from '../box/result.ts';
 import type { ResultName, Values } from '../box/values.ts';
+import type { Card } from '../calc/relation.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
 import { ResultLine } from './ResultLine.tsx';
@@ -29,7 +29,7 @@ export interface LabSpec {
 /** A lab whose figure has numbers of its own beside those of the box, and so draws itself in a `LabFrame`. */
 export interface OwnLabSpec {
   /** Relations behind its numbers: their equations come with the page. */
-  readonly relations: readonly AnyRelation[];
+  readonly relations: readonly Card[];
   readonly own: FunctionComponent;
 }
 
@@ -45,6 +45,8 @@ export function Lab({ spec, model, pins }: LabProps) {
   const { figure: Figure } = spec;
   /** A slider that moves nothing is not shown. */
   const acts = (name: keyof Box) => isInForce(name, store.values.value);
+  /** Nor a number that this box does not have. */
+  const has = (name: ResultName) => model.results[name]?.when?.(store.values.value) ?? true;
   return (
     <LabFrame
       within={store.ref}
@@ -71,9 +73,11 @@ export function Lab({ spec, model, pins }: LabProps) {
           {pins && <Pinned store={store} />}
         </>
       }
-      results={spec.results.map((name) => (
-        <ResultLine key={name} model={model} name={name} values={store.values} units={store.units} />
-      ))}
+      results={spec.results
+        .filter(has)
+        .map((name) => (
+          <ResultLine key={name} model={model} name={name} values={store.values} units={store.units} />
+        ))}
     />
   );
 }

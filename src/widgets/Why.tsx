@@ -2,8 +2,8 @@
  * The answer to "why?" for one number: the relation in symbols, with the reader's numbers, what moves it most, where
  * it comes from, and the rule that teaches it. Fetched with the first reason that is opened.
  */
-import type { AnyRelation } from '../box/result.ts';
-import { outsideRange, sensitivity, type Unit } from '../calc/relation.ts';
+import type { Card, Unit } from '../calc/relation.ts';
+import { sensitivity, type Working } from '../calc/working.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { format, type UnitSystem } from '../units/index.ts';
 import { kindOfUnit } from './kind-of-unit.ts';
@@ -16,7 +16,7 @@ const root = import.meta.env.BASE_URL;
 const digitsOf = (unit: Unit) => (kindOfUnit(unit) === 'number' ? undefined : 2);
 
 /** Puts numbers into the places that `equationOf` left for them: `<mn class="n-t">`. */
-function fill(numbers: string, of: AnyRelation, given: Readonly<Record<string, number>>, system: UnitSystem) {
+function fill(numbers: string, of: Card, given: Readonly<Record<string, number>>, system: UnitSystem) {
   return numbers.replace(/<mn class="n-(\w+)">[^<]*<\/mn>/g, (_, symbol: string) => {
     const { unit } = of.inputs[symbol]!;
     return `<mn>${format(given[symbol]!, kindOfUnit(unit), { system, digits: digitsOf(unit) })}</mn>`;
@@ -24,9 +24,7 @@ function fill(numbers: string, of: AnyRelation, given: Readonly<Record<string, n
 }
 
 export interface WhyProps {
-  of: AnyRelation;
-  /** Inputs by symbol. */
-  given: Readonly<Record<string, number>>;
+  working: Working;
   /** Slug of the rule that teaches it. */
   rule?: string | undefined;
   units: UnitSystem;
@@ -76,7 +74,8 @@ function Equation({ mathml }: { mathml: string }) {
   );
 }
 
-export function Why({ of, given, rule, units }: WhyProps) {
+export function Why({ working, rule, units }: WhyProps) {
+  const { of, given, outside: beyond } = working;
   const said = words.value[of.id];
   if (!said)
     return (
@@ -86,8 +85,7 @@ export function Why({ of, given, rule, units }: WhyProps) {
           : 'One moment …'}
       </p>
     );
-  const beyond = outsideRange(of, given);
-  const [strongest] = sensitivity(of, given);
+  const [strongest] = sensitivity(working);
   return (
     <div class="reason">
       <p class="reason-title">{said.title}</p>

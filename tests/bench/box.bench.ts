@@ -8,7 +8,6 @@ import { microseconds } from './tables.ts';
 const { exampleBox } = await import('../../src/box/box.ts');
 const { verdicts } = await import('../../src/box/checks/index.ts');
 const { evaluate, results } = await import('../../src/box/evaluate.ts');
-const { relationOf } = await import('../../src/box/result.ts');
 
 const ours = microseconds((wall) => {
   verdicts(evaluate({ ...exampleBox, wall }));
@@ -17,7 +16,7 @@ const ours = microseconds((wall) => {
 const values = evaluate(exampleBox);
 const compiled = new Map<string, EvalFunction>();
 const rows = Object.values(results).map((result) => {
-  const of = relationOf(result, values);
+  const { of } = result.work(values);
   compiled.set(of.id, compiled.get(of.id) ?? compile(of.expression));
   return { code: compiled.get(of.id)!, of, result };
 });
@@ -28,7 +27,7 @@ const byMathjs = (withUnits: boolean) =>
   microseconds((wall) => {
     const now = { ...values, wall };
     for (const { code, of, result } of rows) {
-      const given = result.given(now);
+      const { given } = result.work(now);
       const scope: Record<string, unknown> = {};
       for (const symbol in of.inputs)
         scope[symbol] = withUnits ? attach(given[symbol]!, of.inputs[symbol]!.unit) : given[symbol];

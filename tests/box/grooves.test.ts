@@ -75,12 +75,13 @@ describe('the depth of a groove', () => {
     expect(state(label, { wall: 10, grooveDepth: 5.5 })).toBe('breaks');
   });
 
-  test('counts only grooves that the box has', () => {
+  test('counts the deeper of the two grooves: a lid held in four walls has one as well', () => {
     expect(evaluate({ ...exampleBox, grooveDepth: 3, lidGrooveDepth: 5 }).web).toBeCloseTo(4.5, 9);
-    expect(evaluate({ ...exampleBox, grooveDepth: 3, lidGrooveDepth: 5, kind: 'lift-off' }).web).toBeCloseTo(
-      6.5,
-      9,
-    );
+    for (const changes of [{ kind: 'lift-off' }, { bottomSeat: 'rabbet' }] as const)
+      expect(evaluate({ ...exampleBox, grooveDepth: 5, lidGrooveDepth: 3, ...changes }).web).toBeCloseTo(
+        4.5,
+        9,
+      );
   });
 });
 

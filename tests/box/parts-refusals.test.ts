@@ -75,7 +75,14 @@ describe('the first impossible thing and its cure', () => {
       11,
     ],
     // The liner takes 4 on each side, the clearance gives 3.
-    ['a liner that crowds the contents', { kind: 'lift-off' }, 'contents-too-long', 'clearance', 4],
+    // Outside 200 less two walls of 9.5 and two liners of 4 leaves 173 for 175.
+    [
+      'a liner that crowds the contents of a given outside',
+      { kind: 'lift-off', sizeFrom: 'outside' },
+      'contents-too-long',
+      'wantedLength',
+      202,
+    ],
     [
       'lid walls lower than their panel',
       { kind: 'sawn', lidHeight: 8 },

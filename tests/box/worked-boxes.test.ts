@@ -157,8 +157,8 @@ describe('a keepsake box with a lift-off lid and keyed miters', () => {
   const box: Box = {
     ...exampleBox,
     sizeFrom: 'inside',
-    wantedLength: 200,
-    wantedWidth: 120,
+    wantedLength: 192,
+    wantedWidth: 112,
     wantedHeight: 60,
     contentsLength: 150,
     contentsWidth: 100,
@@ -198,7 +198,7 @@ describe('a keepsake box with a lift-off lid and keyed miters', () => {
   test('nothing stands in its way', () => expect(design.refusals).toEqual([]));
 
   test('its walls and those of its lid, mitered from point to point', () => {
-    // Outside 200 + 20 = 220 by 120 + 20 = 140; closed height 5 + 4 + 60 + 6 + 4 = 79; the lid takes 22 of it.
+    // Between the walls 192 + 2·4 = 200 by 112 + 8 = 120, for the liner. Outside 200 + 20 = 220 by 120 + 20 = 140; closed height 5 + 4 + 60 + 6 + 4 = 79; the lid takes 22 of it.
     for (const name of ['left', 'right']) expect(size(design, name)).toEqual([220, 57, 10]);
     for (const name of ['front', 'back']) expect(size(design, name)).toEqual([140, 57, 10]);
     for (const name of ['lid-left', 'lid-right']) expect(size(design, name)).toEqual([220, 22, 10]);

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { compartment } from '../../src/calc/dividers.ts';
-import { outsideRange } from '../../src/calc/relation.ts';
+import { outsideRange } from '../../src/calc/working.ts';
 
 test('three dividers of 4 mm with 0.25 mm of slip and 1.5 mm of felt share 195.75 mm into four times 45 mm', () => {
   // 2 × 1.5 = 3; 3 × 4.25 = 12.75; 195.75 − 15.75 = 180 = 4 × 45. Felt and slip: common practice, no source.

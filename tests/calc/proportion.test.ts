@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
 import * as inside from '../../src/calc/inside-ratio.ts';
 import { goldenRatio, namedRatios, nearestNamedRatio } from '../../src/calc/named-ratios.ts';
 import * as proportion from '../../src/calc/proportion.ts';
-import { outsideRange } from '../../src/calc/relation.ts';
+import { outsideRange } from '../../src/calc/working.ts';
 
 const inch = 25.4;
 const sideLength = fc.double({ min: 30, max: 600, noNaN: true });

@@ -13,7 +13,7 @@ export const jointsChecks: readonly Check[] = [
     applies: (v) => !Number.isNaN(v.longGrainArea),
     measure: (v) => v.longGrainArea,
     // Half the end face of a wall: what fingers as wide as the wall is thick still reach.
-    usual: (v) => [(v.outsideHeight * v.wall) / 2, Number.POSITIVE_INFINITY],
+    usual: (v) => [(v.jointedHeight * v.wall) / 2, Number.POSITIVE_INFINITY],
     says: {
       low: 'Mostly end grain is glued here. It soaks up glue and holds poorly: add keys, use narrower fingers, or let a glued plywood bottom hold the box.',
       high: '',

@@ -13,8 +13,8 @@ const roomBeside = (v: Values) => {
   const left = (inside: number, contents: number, dividers: number) =>
     inside - contents - 2 * v.lining - dividers * (v.dividerThickness + dividerSlip);
   return Math.min(
-    left(v.insideLength, v.contentsLength, v.dividersAcross),
-    left(v.insideWidth, v.contentsWidth, v.dividersAlong),
+    left(v.clearLength, v.contentsLength, v.dividersAcross),
+    left(v.clearWidth, v.contentsWidth, v.dividersAlong),
   );
 };
 
@@ -63,7 +63,7 @@ export const proportionChecks: readonly Check[] = [
     rule: 'outside-is-inside-plus-two-walls',
     label: 'smallest inside size',
     kind: 'length',
-    measure: (v) => Math.min(v.insideLength, v.insideWidth, v.insideHeight),
+    measure: (v) => Math.min(v.clearLength, v.clearWidth, v.insideHeight),
     usual: () => [1, open],
     works: () => [1, open],
     says: {

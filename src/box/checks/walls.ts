@@ -26,8 +26,8 @@ export const wallsChecks: readonly Check[] = [
     kind: 'length',
     measure: (v) =>
       Math.min(
-        v.insideLength - v.contentsLength,
-        v.insideWidth - v.contentsWidth,
+        v.clearLength - v.contentsLength,
+        v.clearWidth - v.contentsWidth,
         v.insideHeight - v.contentsHeight,
       ),
     usual: () => [0, Number.POSITIVE_INFINITY],

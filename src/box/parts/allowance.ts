@@ -1,6 +1,7 @@
 /** From the finished to the rough size of a part. */
+
+import { practice } from '../practice.ts';
 import type { Size } from './part.ts';
-import { practice } from './practice.ts';
 
 /** Rough size of a solid part, mm: `planing` more on each face, and room to trim in length and width (common practice). */
 export function roughSize({ length, width, thickness }: Size, planing: number): Size {

@@ -1,9 +1,10 @@
 /** What belongs to the way the box opens: the run of a sliding lid and its pull, and the hinges of a sawn one. */
+
+import { practice } from '../practice.ts';
 import { roughSize } from './allowance.ts';
 import type { FittedPanel } from './panel-hold.ts';
 import type { Part, WallName } from './part.ts';
 import type { Plan } from './plan.ts';
-import { practice } from './practice.ts';
 import { leastNotch, shortestNotched } from './refusals/opening.ts';
 import type { Prism } from './solid.ts';
 
@@ -94,6 +95,7 @@ export function pullPart(plan: Plan, panel: FittedPanel): Part | undefined {
     material: 'solid',
     grain: 'y',
     finished,
+    round: 'nearest',
     rough: roughSize(finished, values.planing),
     pieces: [{ block: { x: [0, wall], y: [side, width - side], z: [low, height] }, cuts: [], opens: true }],
     volume: finished.length * finished.width * finished.thickness,

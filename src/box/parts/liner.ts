@@ -44,6 +44,7 @@ export function linerParts(plan: Plan): Part[] {
       material: 'solid',
       grain: side ? 'x' : 'y',
       finished,
+      round: 'nearest',
       rough: roughSize(finished, planing),
       pieces: [{ block, cuts, opens: false }],
       volume: volumeOf({ block, cuts }),

@@ -75,6 +75,7 @@ export function keyParts(plan: Plan, all: readonly Frame[]): Part[] {
       material: 'solid',
       grain: 'across the miter',
       finished,
+      round: 'nearest',
       rough: { ...finished, length: finished.length + 6, width: finished.width + 3 },
       pieces: keyed.flatMap(({ frame, solids }) => solids.flatMap((solid) => placed(plan, frame, solid))),
       volume: count * areaOf(keySlot(wall, { from: 0, to: 0 }).outline) * values.keyThickness,
@@ -102,6 +103,7 @@ export function splineParts(plan: Plan, all: readonly Frame[]): Part[] {
       material: 'solid',
       grain: 'across the miter',
       finished,
+      round: 'nearest',
       rough: { ...finished, width: finished.width + 6 },
       pieces: solids.flatMap((solid) => placed(plan, frame, solid)),
       // Two at the front, two at the back; the saw line is lost.

@@ -1,7 +1,8 @@
 /** Mass of the parts. */
+
+import { practice } from '../practice.ts';
 import type { Part } from './part.ts';
 import type { Plan } from './plan.ts';
-import { practice } from './practice.ts';
 
 /** Mass of all parts, g, the wood at 12 % moisture; `undefined` where the wood's density is not known. */
 export function massOf({ values }: Plan, parts: readonly Part[]): number | undefined {

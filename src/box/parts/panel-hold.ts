@@ -3,9 +3,8 @@
  * The reader's own gaps decide where there is an input for them; a lid panel held in all four walls gets the gap its
  * wood needs. Along the grain solid wood keeps 0.5 mm in all; plywood keeps the same room on every edge.
  */
-import { panelPractice, widthToCut } from '../../calc/panel.ts';
+import { bottomFloats } from '../results/movement.ts';
 import type { Plan } from './plan.ts';
-import { practice } from './practice.ts';
 
 /** A panel in its grooves; mm. What the tables have no figure for is `undefined`. */
 export interface FittedPanel {
@@ -31,90 +30,58 @@ export interface FittedPanel {
 
 const known = (value: number) => (Number.isFinite(value) ? value : undefined);
 
-/** The bottom in its groove or rabbet. */
-export function fitBottom(plan: Plan): FittedPanel {
-  const { values: v, wall, length, width, bottomBand } = plan;
-  const glued = v.bottomFit === 'glued';
-  const gap = glued ? 0 : Math.max(0, v.bottomGap);
-  const gapAlong = glued ? 0 : v.bottom === 'solid' ? practice.alongGrain / 2 : gap;
-  const reach = 2 * (wall - bottomBand.depth);
+/** The bottom in its groove or rabbet; its numbers are those of the box's results. */
+export function fitBottom({ values: v, tongue, bottomBand }: Plan): FittedPanel {
+  const glued = !bottomFloats(v);
+  const along = v.insideLength + 2 * v.grooveDepth - v.bottomLength;
   const shared = {
     for: 'bottom',
     material: v.bottom,
     glued,
-    length: length - reach - 2 * gapAlong,
-    width: width - reach - 2 * gap,
-    tongue: plan.tongue,
-    gapAcross: gap,
-    gapAlong,
-    playToday: 2 * gap,
+    length: v.bottomLength,
+    width: v.bottomWidth,
+    tongue,
+    gapAcross: v.bottomPlayToday / 2,
+    gapAlong: along / 2,
+    playToday: v.bottomPlayToday,
   } as const;
-  if (glued) return { ...shared, playNeeded: 0, ...still(bottomBand.depth, 0) };
+  if (glued)
+    return {
+      ...shared,
+      playNeeded: 0,
+      playAtDampest: 0,
+      playAtDriest: 0,
+      engagementCentral: bottomBand.depth,
+      engagementCrept: bottomBand.depth,
+    };
   return {
     ...shared,
     playNeeded: known(2 * v.bottomGapNeeded),
     playAtDampest: known(v.bottomPlayDamp),
-    playAtDriest: known(bottomBand.depth - v.bottomEngagementCrept),
+    playAtDriest: known(v.bottomPlayDry),
     engagementCentral: known(v.bottomEngagement),
     engagementCrept: known(v.bottomEngagementCrept),
   };
 }
 
 /** The lid's panel: running in its grooves and out over the front, or held in all four walls of the lid. */
-export function fitLid(plan: Plan): FittedPanel {
-  const { values: v, wall, length, width, lidBand, lidThickness } = plan;
-  const reach = wall - lidBand.depth;
-  const between = width - 2 * reach;
-  const shared = { for: 'lid', material: v.lid, glued: false, tongue: lidThickness } as const;
-  if (v.kind === 'sliding') {
-    const play = Math.max(0, v.lidPlay);
-    return {
-      ...shared,
-      // Closed, it stops against the bottom of the back's groove, flush with the front.
-      length: length - reach,
-      width: between - play,
-      gapAcross: play / 2,
-      gapAlong: 0,
-      playToday: play,
-      playNeeded: known(v.lidPlayNeeded),
-      playAtDampest: known(v.lidPlayDamp),
-      playAtDriest: known(v.lidPlayDry),
-      engagementCentral: known(lidBand.depth - v.lidPlayDry / 2),
-      engagementCrept: known(v.lidEngagement),
-    };
-  }
-  const solid = v.lid === 'solid';
-  const gapAlong = solid ? practice.alongGrain / 2 : practice.plywoodRoom;
-  const allowance = 2 * panelPractice.panelAllowancePerSide;
-  const rise = v.moistureDamp - v.moistureToday;
-  const fall = v.moistureToday - v.moistureDry;
-  const needed = widthToCut.compute({ B: between, C: v.movementUp, u: rise, c: allowance });
-  const cut = solid ? (known(needed) ?? between - allowance) : between - 2 * practice.plywoodRoom;
-  const play = between - cut;
-  const dry = play + cut * v.movementDown * fall;
+export function fitLid({ values: v, lidThickness }: Plan): FittedPanel {
+  const along = v.insideLength + 2 * v.lidGrooveDepth - v.lidLength;
   return {
-    ...shared,
-    length: length - 2 * reach - 2 * gapAlong,
-    width: cut,
-    gapAcross: play / 2,
-    gapAlong,
-    playToday: play,
-    ...(solid
-      ? {
-          playNeeded: known(between - needed),
-          playAtDampest: known(play - cut * v.movementUp * rise),
-          playAtDriest: known(dry),
-          engagementCentral: known(lidBand.depth - dry / 2),
-          engagementCrept: known(lidBand.depth - dry),
-        }
-      : { playNeeded: play, ...still(lidBand.depth, play) }),
+    for: 'lid',
+    material: v.lid,
+    glued: false,
+    length: v.lidLength,
+    width: v.lidWidth,
+    tongue: lidThickness,
+    gapAcross: v.lidPlayToday / 2,
+    // Closed, a sliding lid stops against the bottom of the back's groove, flush with the front.
+    gapAlong: v.kind === 'sliding' ? 0 : along / 2,
+    playToday: v.lidPlayToday,
+    playNeeded: known(v.lidPlayNeeded),
+    playAtDampest: known(v.lidPlayDamp),
+    playAtDriest: known(v.lidPlayDry),
+    engagementCentral: known(v.lidEngagementCentral),
+    engagementCrept: known(v.lidEngagement),
   };
 }
-
-/** A panel that is taken not to move. */
-const still = (depth: number, play: number) => ({
-  playAtDampest: play,
-  playAtDriest: play,
-  engagementCentral: depth - play / 2,
-  engagementCrept: depth - play,
-});

@@ -1,9 +1,10 @@
 /** Bottom and lid panel as parts: their sizes, shapes and places. */
+
+import { practice } from '../practice.ts';
 import { roughSize } from './allowance.ts';
 import type { FittedPanel } from './panel-hold.ts';
 import type { Part } from './part.ts';
 import type { Band, Plan } from './plan.ts';
-import { practice } from './practice.ts';
 import { type Block, type Prism, slot } from './solid.ts';
 import { volumeOf } from './volume.ts';
 
@@ -30,6 +31,7 @@ export function bottomPart(plan: Plan, panel: FittedPanel): Part | undefined {
     material: values.bottom,
     grain: 'x',
     finished,
+    round: 'down',
     rough: values.bottom === 'solid' ? roughSize(finished, values.planing) : finished,
     pieces: [{ ...solid, opens: false }],
     volume: volumeOf(solid),
@@ -67,6 +69,7 @@ export function lidPart(plan: Plan, panel: FittedPanel, notch: Prism | undefined
     material: values.lid,
     grain: 'x',
     finished,
+    round: 'down',
     rough: values.lid === 'solid' ? roughSize(finished, values.planing) : finished,
     pieces: [{ ...solid, opens: true }],
     volume: volumeOf(solid),

@@ -1,4 +1,5 @@
 /** What a part of the box is: its sizes, its grain, its shape in place, and what is cut into it. */
+import type { Rounding } from '../../units/index.ts';
 import type { Axis, Solid } from './solid.ts';
 
 export type WallName = 'front' | 'back' | 'left' | 'right';
@@ -58,6 +59,8 @@ export interface Part {
   /** Axis the grain runs along in the finished box; keys and splines run across the miter. */
   readonly grain: Axis | 'across the miter';
   readonly finished: Size;
+  /** Which way each finished size is rounded where it is shown: what must go in somewhere goes down. Rough sizes go up. */
+  readonly round: Rounding;
   /** With the allowances for planing, trimming and jointing. */
   readonly rough: Size;
   /** A wall of a sawn box is cut as one part and becomes two pieces; keys and splines are many. */

@@ -5,8 +5,9 @@
  * Heights in mm above the table, in the finished box. The closed height is one stack for all kinds:
  * lip, tongue of the bottom, inside, lid, lip. Lids of the kinds `lift-off` and `sawn` take their height out of it.
  */
+
+import { practice } from '../practice.ts';
 import type { Values } from '../values.ts';
-import { practice } from './practice.ts';
 
 /** A groove as a band of heights, the same in every wall it runs through. */
 export interface Band {

@@ -37,6 +37,7 @@ export function wallParts(plan: Plan, frame: Frame, grooves: readonly CutGroove[
       material: 'solid',
       grain: isSide(wall) ? 'x' : 'y',
       finished,
+      round: 'nearest',
       rough: roughSize(finished, plan.values.planing),
       pieces: placed,
       volume,

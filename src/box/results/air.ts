@@ -4,7 +4,7 @@
  */
 import { moistureOfAir, sorptionInputs } from '../../calc/moisture.ts';
 import type { Box } from '../box.ts';
-import type { Result, ResultTable } from '../result.ts';
+import { type Result, type ResultTable, rowsOf } from '../result.ts';
 import type { WoodFigures } from './wood.ts';
 
 export interface AirResults {
@@ -17,14 +17,15 @@ export interface AirResults {
 type V = Box & WoodFigures & AirResults;
 type Row = Result<V>;
 
-const settled = (label: string, humidity: (v: V) => number): Row => ({
-  label,
-  kind: 'percent',
-  digits: 1,
-  relation: moistureOfAir,
-  given: (v) => sorptionInputs(v.temperature, humidity(v)),
-  rule: 'write-the-humidity',
-});
+const row = rowsOf<V>();
+
+const settled = (label: string, humidity: (v: V) => number): Row =>
+  row(moistureOfAir, (v) => sorptionInputs(v.temperature, humidity(v)), {
+    label,
+    kind: 'percent',
+    digits: 1,
+    rule: 'write-the-humidity',
+  });
 
 export const airResults: ResultTable<keyof AirResults, V> = {
   moistureToday: settled('moisture of the wood today', (v) => v.humidityToday),

@@ -2,7 +2,7 @@
 import * as bottom from '../../calc/bottom.ts';
 import { stiffnessAlongGrain } from '../../calc/side-push.ts';
 import type { Box } from '../box.ts';
-import type { ResultTable } from '../result.ts';
+import { type ResultTable, rowsOf } from '../result.ts';
 import type { SizeResults } from './sizes.ts';
 import type { WoodFigures } from './wood.ts';
 
@@ -16,6 +16,8 @@ export interface BottomResults {
 
 type Values = Box & WoodFigures & SizeResults & BottomResults;
 
+const row = rowsOf<Values>();
+
 /** A thin bottom to compare with, mm (about 1/8 in). */
 export const thinBottom = 3;
 /** Weight of 1 kg, N. */
@@ -26,13 +28,9 @@ const plywoodStiffness = 8000;
 const againstThin = (v: Values) => ({ h: v.bottomThickness, h_0: thinBottom });
 
 export const bottomResults: ResultTable<keyof BottomResults, Values> = {
-  bottomSag: {
-    label: 'sag of the bottom under 1 kg (2.2 lb), at most',
-    kind: 'length',
-    digits: 2,
-    round: 'up',
-    relation: bottom.bottomSagBound,
-    given: (v) => ({
+  bottomSag: row(
+    bottom.bottomSagBound,
+    (v) => ({
       F: kilogram,
       a: v.insideLength,
       b: v.insideWidth,
@@ -42,22 +40,24 @@ export const bottomResults: ResultTable<keyof BottomResults, Values> = {
           : stiffnessAlongGrain.compute({ E_b: v.modulusOfElasticity }),
       h: v.bottomThickness,
     }),
-    rule: 'bottom-thickness',
-  },
-  tapMotion: {
+    {
+      label: 'sag of the bottom under 1 kg (2.2 lb), at most',
+      kind: 'length',
+      digits: 2,
+      round: 'up',
+      rule: 'bottom-thickness',
+    },
+  ),
+  tapMotion: row(bottom.tapMotion, againstThin, {
     label: 'motion of a tap, against a 3 mm (1/8 in) bottom',
     kind: 'percent',
     digits: 0,
-    relation: bottom.tapMotion,
-    given: againstThin,
     rule: 'thicker-bottom-sounds-quieter',
-  },
-  tapPitch: {
+  }),
+  tapPitch: row(bottom.tapPitch, againstThin, {
     label: 'pitch, times that of a 3 mm (1/8 in) bottom',
     kind: 'ratio',
     digits: 1,
-    relation: bottom.tapPitch,
-    given: againstThin,
     rule: 'thicker-bottom-sounds-quieter',
-  },
+  }),
 };

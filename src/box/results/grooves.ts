@@ -2,7 +2,9 @@
 import * as corner from '../../calc/groove-corner.ts';
 import { web, webStiffness, webStrength } from '../../calc/groove-web.ts';
 import * as grooves from '../../calc/grooves.ts';
-import type { Choice, Result, ResultTable } from '../result.ts';
+import { work } from '../../calc/working.ts';
+import { practice } from '../practice.ts';
+import { choiceOf, type Result, type ResultTable, rowsOf } from '../result.ts';
 import type { Values } from '../values.ts';
 
 export interface GroovesResults {
@@ -31,111 +33,101 @@ export interface GroovesResults {
 const oneKilogram = 9.80665;
 /** A fall from a table's edge or so, stopped by floor and box together, mm: an assumption, said in the lesson. */
 const fall = { h: 500, s: 5 };
-/** Middle of the usual slip of 0.2 to 0.3 mm. */
-const slip = 0.25;
 
-/** Of the grooves this box has; 0 with none. */
-const deeper = (v: Values) =>
-  Math.max(v.bottomSeat === 'groove' ? v.grooveDepth : 0, v.kind === 'sliding' ? v.lidGrooveDepth : 0);
+const row = rowsOf<Values>();
+/** Of the groove or rabbet of the bottom and the groove of the lid; all kinds of box have both. */
+const deeper = (v: Values) => Math.max(v.grooveDepth, v.lidGrooveDepth);
+const hasBottomGroove = (v: Values) => v.bottomSeat === 'groove';
 
 type Lip = 'lidLip' | 'bottomLip';
 type Depth = 'lidGrooveDepth' | 'grooveDepth';
 
-/** Beam theory while the lip is slender enough for it, else the lower figure for a stubby lip. */
-const byShape = (lip: Lip, depth: Depth): Choice<Values> => ({
-  among: [grooves.lipLoad, grooves.stubbyLipLoad],
-  choose: (v) => (grooves.isSlender(v[lip], v[depth]) ? grooves.lipLoad : grooves.stubbyLipLoad),
-});
-
-const lipLoad = (label: string, lip: Lip, depth: Depth, rule: string): Result<Values> => ({
-  label,
-  kind: 'lineLoad',
-  relation: byShape(lip, depth),
-  // The load at the mouth of the groove is the worst case.
-  given: (v) => ({ sigma_t: v.tensionPerpendicular, m: v[lip], d: v[depth] }),
-  rule,
-});
+/** Beam theory while the lip is slender enough for it, else the lower figure for a stubby lip. The load at the mouth of the groove is the worst case. */
+const lipLoad = (label: string, lip: Lip, depth: Depth, say: Pick<Result<Values>, 'rule' | 'when'>) =>
+  choiceOf<Values>()(
+    [grooves.lipLoad, grooves.stubbyLipLoad],
+    (v) => {
+      const [sigma_t, m, d] = [v.tensionPerpendicular, v[lip], v[depth]];
+      return grooves.isSlender(m, d)
+        ? work(grooves.lipLoad, { sigma_t, m, d })
+        : work(grooves.stubbyLipLoad, { sigma_t, d });
+    },
+    { label, kind: 'lineLoad', ...say },
+  );
 const lipPush = (
   label: string,
   load: 'lidLipLoad' | 'bottomLipLoad',
   depth: Depth,
-  rule: string,
-): Result<Values> => ({
-  label,
-  kind: 'force',
-  digits: 0,
-  relation: grooves.lipPush,
-  given: (v) => ({ q: v[load], a: grooves.thumbWidth, d: v[depth] }),
-  rule,
-});
+  say: Pick<Result<Values>, 'rule' | 'when'>,
+) =>
+  row(grooves.lipPush, (v) => ({ q: v[load], a: grooves.thumbWidth, d: v[depth] }), {
+    label,
+    kind: 'force',
+    digits: 0,
+    ...say,
+  });
 
-const lidRule = 'lip-beside-lid-groove';
 const bottomRule = 'lip-below-bottom-groove';
+const ofLid = { rule: 'lip-beside-lid-groove' };
+const ofBottom = { rule: bottomRule, when: hasBottomGroove };
 const perimeter = (v: Values) => ({ W: oneKilogram, l: v.insideLength, b: v.insideWidth });
 
 export const groovesResults: ResultTable<keyof GroovesResults, Values> = {
-  lidLipLoad: lipLoad('load that splits off the lid’s lip', 'lidLip', 'lidGrooveDepth', lidRule),
-  bottomLipLoad: lipLoad('load that splits off the bottom’s lip', 'bottomLip', 'grooveDepth', bottomRule),
-  lidLipPush: lipPush('push the lid’s lip takes', 'lidLipLoad', 'lidGrooveDepth', lidRule),
-  bottomLipPush: lipPush('push the bottom’s lip takes', 'bottomLipLoad', 'grooveDepth', bottomRule),
-  contentsLoad: {
+  lidLipLoad: lipLoad('load that splits off the lid’s lip', 'lidLip', 'lidGrooveDepth', ofLid),
+  bottomLipLoad: lipLoad('load that splits off the bottom’s lip', 'bottomLip', 'grooveDepth', ofBottom),
+  lidLipPush: lipPush('push the lid’s lip takes', 'lidLipLoad', 'lidGrooveDepth', ofLid),
+  bottomLipPush: lipPush('push the bottom’s lip takes', 'bottomLipLoad', 'grooveDepth', ofBottom),
+  contentsLoad: row(grooves.contentsLoad, perimeter, {
     label: '1 kg of contents at rest, on the lip',
     kind: 'lineLoad',
-    relation: grooves.contentsLoad,
-    given: perimeter,
     rule: bottomRule,
-  },
-  dropLoad: {
+  }),
+  dropLoad: row(grooves.dropLoad, (v) => ({ ...perimeter(v), ...fall }), {
     label: 'the same 1 kg when the box is dropped',
     kind: 'lineLoad',
-    relation: grooves.dropLoad,
-    given: (v) => ({ ...perimeter(v), ...fall }),
     rule: bottomRule,
-  },
-  web: {
+  }),
+  web: row(web, (v) => ({ t: v.wall, g: deeper(v) }), {
     label: 'wood behind the deeper groove',
     kind: 'length',
-    relation: web,
-    given: (v) => ({ t: v.wall, g: deeper(v) }),
     rule: 'groove-depth',
-  },
-  webStrength: {
+  }),
+  webStrength: row(webStrength, (v) => ({ w: v.web, t: v.wall }), {
     label: 'strength left behind the groove',
     kind: 'percent',
     digits: 0,
-    relation: webStrength,
-    given: (v) => ({ w: v.web, t: v.wall }),
     rule: 'groove-depth',
-  },
-  webStiffness: {
+  }),
+  webStiffness: row(webStiffness, (v) => ({ w: v.web, t: v.wall }), {
     label: 'stiffness left behind the groove',
     kind: 'percent',
     digits: 0,
-    relation: webStiffness,
-    given: (v) => ({ w: v.web, t: v.wall }),
     rule: 'groove-depth',
-  },
-  fingerAboveGroove: {
-    label: 'finger left above the bottom’s groove',
-    kind: 'length',
-    relation: corner.fingerAboveGroove,
-    given: (v) => ({ m: v.bottomLip, b: v.bottomTongue, f: v.fingerWidth }),
-    rule: 'groove-inside-one-finger',
-  },
-  grooveStop: {
-    label: 'stopped groove: distance from the end',
-    kind: 'length',
-    relation: corner.grooveStop,
-    given: (v) => ({ t: v.wall, g: v.grooveDepth }),
-    rule: 'groove-inside-one-finger',
-  },
-  grooveWidth: {
+  }),
+  grooveWidth: row(corner.grooveWidth, (v) => ({ p: v.bottomTongue, s: practice.bottomSlip }), {
     label: 'width of the bottom’s groove',
     kind: 'length',
     digits: 2,
     round: 'up',
-    relation: corner.grooveWidth,
-    given: (v) => ({ p: v.bottomTongue, s: slip }),
+    builds: true,
     rule: 'groove-width-from-the-panel',
-  },
+    when: hasBottomGroove,
+  }),
+  fingerAboveGroove: row(
+    corner.fingerAboveGroove,
+    (v) => ({ m: v.bottomLip, b: v.grooveWidth, f: v.fingerWidth }),
+    {
+      label: 'finger left above the bottom’s groove',
+      kind: 'length',
+      round: 'down',
+      rule: 'groove-inside-one-finger',
+      when: (v) => v.joint === 'finger' && hasBottomGroove(v),
+    },
+  ),
+  grooveStop: row(corner.grooveStop, (v) => ({ t: v.wall, g: v.grooveDepth }), {
+    label: 'stopped groove: distance from the end',
+    kind: 'length',
+    when: hasBottomGroove,
+    rule: 'groove-inside-one-finger',
+  }),
 };

@@ -2,7 +2,8 @@
 import * as layout from '../../calc/finger-layout.ts';
 import * as area from '../../calc/glue-area.ts';
 import * as fit from '../../calc/joint-fit.ts';
-import type { ResultTable } from '../result.ts';
+import { work } from '../../calc/working.ts';
+import { choiceOf, type ResultTable, rowsOf } from '../result.ts';
 import type { Values } from '../values.ts';
 
 export interface JointsResults {
@@ -11,6 +12,10 @@ export interface JointsResults {
   /** Width left at the far edge, mm. */
   readonly edgeSliver: number;
   readonly oddCount: number;
+  /** The same of the walls of a lift-off lid. */
+  readonly lidFingerCount: number;
+  readonly lidEdgeSliver: number;
+  readonly lidOddCount: number;
   /** Height that the odd number fills with this cutter, and finger width that fills this height, mm. */
   readonly oddHeight: number;
   readonly oddFingerWidth: number;
@@ -26,94 +31,114 @@ export interface JointsResults {
   readonly miterArea: number;
 }
 
-const layoutOf = (v: Values) => ({ H: v.outsideHeight, f: v.fingerWidth });
+const row = rowsOf<Values>();
+const hasFingers = (v: Values) => v.joint === 'finger';
+/** A lift-off lid has walls and fingers of its own. */
+const lidHasFingers = (v: Values) => hasFingers(v) && v.kind === 'lift-off';
+const lidLayoutOf = (v: Values) => ({ H: v.lidHeight, f: v.fingerWidth });
+const layoutOf = (v: Values) => ({ H: v.jointedHeight, f: v.fingerWidth });
 /** Joints without cheeks count as one finger. What keys and splines add is not counted here: no number. */
 const fingersOf = (v: Values) => {
-  if (v.joint === 'finger') return layout.pieces(v.outsideHeight, v.fingerWidth);
+  if (v.joint === 'finger') return layout.pieces(v.jointedHeight, v.fingerWidth);
   return v.joint === 'keyed-mitre' || v.joint === 'splined-mitre' ? Number.NaN : 1;
 };
 
 export const jointsResults: ResultTable<keyof JointsResults, Values> = {
-  fingerCount: {
+  fingerCount: row(layout.fingerCount, layoutOf, {
     label: 'fingers in the height',
     kind: 'number',
     digits: 2,
-    relation: layout.fingerCount,
-    given: layoutOf,
     rule: 'odd-finger-count',
-  },
-  edgeSliver: {
+    when: hasFingers,
+  }),
+  edgeSliver: row(layout.sliver, layoutOf, {
     label: 'left at the far edge',
     kind: 'length',
-    relation: layout.sliver,
-    given: layoutOf,
     rule: 'no-sliver-at-the-edge',
-  },
-  oddCount: {
+    when: hasFingers,
+  }),
+  oddCount: row(layout.nearestOddCount, layoutOf, {
     label: 'nearest odd number of fingers',
     kind: 'count',
-    relation: layout.nearestOddCount,
-    given: layoutOf,
     rule: 'odd-finger-count',
-  },
-  oddHeight: {
-    label: 'height for that number',
+    when: hasFingers,
+  }),
+  lidFingerCount: row(layout.fingerCount, lidLayoutOf, {
+    label: 'fingers in the height of the lid’s walls',
+    kind: 'number',
+    digits: 2,
+    rule: 'odd-finger-count',
+    when: lidHasFingers,
+  }),
+  lidEdgeSliver: row(layout.sliver, lidLayoutOf, {
+    label: 'left at the far edge of the lid’s walls',
     kind: 'length',
-    relation: layout.heightFromFingers,
-    given: (v) => ({ n: v.oddCount, f: v.fingerWidth }),
+    rule: 'no-sliver-at-the-edge',
+    when: lidHasFingers,
+  }),
+  lidOddCount: row(layout.nearestOddCount, lidLayoutOf, {
+    label: 'nearest odd number of fingers in the lid’s walls',
+    kind: 'count',
     rule: 'odd-finger-count',
-  },
-  oddFingerWidth: {
+    when: lidHasFingers,
+  }),
+  oddHeight: row(layout.heightFromFingers, (v) => ({ n: v.oddCount, f: v.fingerWidth }), {
+    label: 'height of the walls for that number',
+    kind: 'length',
+    rule: 'odd-finger-count',
+    when: hasFingers,
+  }),
+  oddFingerWidth: row(layout.fingerWidthFromCount, (v) => ({ H: v.jointedHeight, n: v.oddCount }), {
     label: 'or finger width for that number',
     kind: 'length',
     digits: 2,
-    relation: layout.fingerWidthFromCount,
-    given: (v) => ({ H: v.outsideHeight, n: v.oddCount }),
     rule: 'finger-width',
-  },
-  jigSteps: {
+    when: hasFingers,
+  }),
+  jigSteps: row(fit.stepsAlong, (v) => ({ n: layout.pieces(v.jointedHeight, v.fingerWidth) }), {
     label: 'steps along one wall',
     kind: 'count',
-    relation: fit.stepsAlong,
-    given: (v) => ({ n: layout.pieces(v.outsideHeight, v.fingerWidth) }),
     rule: 'step-error-adds-up',
-  },
-  addedStepError: {
+    when: hasFingers,
+  }),
+  addedStepError: row(fit.addedStepError, (v) => ({ i: v.jigSteps, delta: v.stepError }), {
     label: 'error after all steps',
     kind: 'length',
     digits: 2,
-    relation: fit.addedStepError,
-    given: (v) => ({ i: v.jigSteps, delta: v.stepError }),
     rule: 'step-error-adds-up',
-  },
-  fingerSwelling: {
-    label: 'growth of a finger by the glue’s water',
-    kind: 'length',
-    digits: 2,
-    round: 'up',
-    relation: fit.fingerSwelling,
-    given: (v) => ({
+    when: hasFingers,
+  }),
+  fingerSwelling: row(
+    fit.fingerSwelling,
+    (v) => ({
       f: v.fingerWidth,
       C: v.tangentialCoefficient,
       dM: fit.glueWater,
     }),
-    rule: 'finger-fit',
-  },
-  longGrainArea: {
-    label: 'long-grain glue area of a corner',
-    kind: 'area',
-    relation: {
-      among: [area.fingerGlueArea, area.dovetailGlueArea],
-      choose: (v) => (v.joint === 'dovetail' ? area.dovetailGlueArea : area.fingerGlueArea),
+    {
+      label: 'growth of a finger by the glue’s water',
+      kind: 'length',
+      digits: 2,
+      round: 'up',
+      rule: 'finger-fit',
+      when: hasFingers,
     },
-    given: (v) => ({ n: fingersOf(v), N: 2 * v.tailCount, s: v.dovetailSlope, t: v.wall }),
-    rule: 'long-grain-to-long-grain',
-  },
-  miterArea: {
+  ),
+  longGrainArea: choiceOf<Values>()(
+    [area.fingerGlueArea, area.dovetailGlueArea],
+    (v) =>
+      v.joint === 'dovetail'
+        ? work(area.dovetailGlueArea, { N: 2 * v.tailCount, s: v.dovetailSlope, t: v.wall })
+        : work(area.fingerGlueArea, { n: fingersOf(v), t: v.wall }),
+    {
+      label: 'long-grain glue area of a corner',
+      kind: 'area',
+      rule: 'long-grain-to-long-grain',
+    },
+  ),
+  miterArea: row(area.miterGlueArea, (v) => ({ H: v.jointedHeight, t: v.wall }), {
     label: 'end-grain glue area of a plain miter',
     kind: 'area',
-    relation: area.miterGlueArea,
-    given: (v) => ({ H: v.outsideHeight, t: v.wall }),
     rule: 'long-grain-to-long-grain',
-  },
+  }),
 };

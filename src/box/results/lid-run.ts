@@ -1,7 +1,7 @@
 /** Whether a sliding lid jams when it is pulled off its middle. Of a lid that does not slide these say nothing. */
 import * as run from '../../calc/lid-run.ts';
 import type { Box } from '../box.ts';
-import type { Result, ResultTable } from '../result.ts';
+import { type ResultTable, rowsOf } from '../result.ts';
 import type { MovementResults } from './movement.ts';
 import type { SizeResults } from './sizes.ts';
 
@@ -20,51 +20,42 @@ type V = Box & SizeResults & MovementResults & LidRunResults;
 const inTheMiddle = 'pull-in-the-middle';
 const longLids = 'long-lids-run-short-ones-jam';
 
+const row = rowsOf<V>();
+const slides = (v: V) => v.kind === 'sliding';
 /** A length of lid in its grooves; limits are rounded up. */
-const length = (
-  label: string,
-  relation: Result<V>['relation'],
-  given: Result<V>['given'],
-  round: Result<V>['round'],
-  rule: string,
-): Result<V> => ({ label, kind: 'length', digits: 1, denominator: 32, round, relation, given, rule });
+const length = { kind: 'length', digits: 1, denominator: 32, when: slides } as const;
 
 export const lidRunResults: ResultTable<keyof LidRunResults, V> = {
-  lidHeldHalfOpen: length(
-    'lid in its side grooves, half open',
-    run.heldHalfOpen,
-    (v) => ({ l: v.insideLength, t: v.wall, g: v.lidGrooveDepth }),
-    'down',
-    longLids,
-  ),
-  jamLength: length(
-    'length in the grooves at which the lid jams',
-    run.jamLength,
-    (v) => ({ mu: v.friction, e: v.pullOffset }),
-    'up',
-    inTheMiddle,
-  ),
-  jamLengthAtEdge: length(
-    'the same, pulled at its very edge',
-    run.jamLengthAtEdge,
-    (v) => ({ mu: v.friction, W: v.lidWidth }),
-    'up',
-    longLids,
-  ),
-  dragFactor: {
+  lidHeldHalfOpen: row(run.heldHalfOpen, (v) => ({ l: v.insideLength, t: v.wall, g: v.lidGrooveDepth }), {
+    ...length,
+    label: 'lid in its side grooves, half open',
+    round: 'down',
+    rule: longLids,
+  }),
+  jamLength: row(run.jamLength, (v) => ({ mu: v.friction, e: v.pullOffset }), {
+    ...length,
+    label: 'length in the grooves at which the lid jams',
+    round: 'up',
+    rule: inTheMiddle,
+  }),
+  jamLengthAtEdge: row(run.jamLengthAtEdge, (v) => ({ mu: v.friction, W: v.lidWidth }), {
+    ...length,
+    label: 'the same, pulled at its very edge',
+    round: 'up',
+    rule: longLids,
+  }),
+  dragFactor: row(run.dragFactor, (v) => ({ mu: v.friction, e: v.pullOffset, L: v.lidHeldHalfOpen }), {
     label: 'drag of the half-open lid, times a pull in the middle',
     kind: 'number',
     digits: 2,
-    relation: run.dragFactor,
-    given: (v) => ({ mu: v.friction, e: v.pullOffset, L: v.lidHeldHalfOpen }),
     rule: inTheMiddle,
-  },
-  rattleAngle: {
+    when: slides,
+  }),
+  rattleAngle: row(run.rattleAngle, (v) => ({ c: v.lidPlayToday, W: v.lidWidth, L: v.lidHeldHalfOpen }), {
     label: 'turn of the half-open lid in its play',
     kind: 'angle',
     digits: 2,
-    relation: run.rattleAngle,
-    given: (v) => ({ c: v.lidPlay, L: v.lidHeldHalfOpen }),
     rule: longLids,
-  },
+    when: slides,
+  }),
 };

@@ -6,11 +6,15 @@
  * Over 150 lines: one table, whose rows share how a panel sits in its grooves.
  */
 import { plywoodCoefficient, plywoodRange } from '../../calc/lengthwise.ts';
+import * as run from '../../calc/lid-run.ts';
 import * as movement from '../../calc/movement.ts';
 import * as panel from '../../calc/panel.ts';
 import * as play from '../../calc/panel-play.ts';
+import type { Relation } from '../../calc/relation.ts';
+import { work } from '../../calc/working.ts';
 import type { Box } from '../box.ts';
-import type { Choice, Result, ResultTable } from '../result.ts';
+import { practice } from '../practice.ts';
+import { choiceOf, type Result, type ResultTable, rowsOf, type Say } from '../result.ts';
 import type { AirResults } from './air.ts';
 import type { SizeResults } from './sizes.ts';
 import type { WoodFigures } from './wood.ts';
@@ -19,22 +23,30 @@ export interface MovementResults {
   /** Fraction of the width per 1 % MC, for solid wood at the box's ring angle: from today up, and down. */
   readonly movementUp: number;
   readonly movementDown: number;
-  /** All in mm. The gap at each side that would do; the width that leaves the gap chosen. */
+  /** All in mm. The gap at each side that would do; the sizes to cut, and the play today that they leave across the grain. */
   readonly bottomGapNeeded: number;
   readonly bottomWidth: number;
+  readonly bottomLength: number;
+  readonly bottomPlayToday: number;
   readonly bottomSwelling: number;
   readonly bottomShrinking: number;
   /** Both sides together; below zero the bottom presses on its grooves. */
   readonly bottomPlayDamp: number;
+  readonly bottomPlayDry: number;
   /** On the driest day: at each side while held central, and at the worse side once crept to the other. */
   readonly bottomEngagement: number;
   readonly bottomEngagementCrept: number;
   readonly lidPlayNeeded: number;
   readonly lidWidth: number;
+  readonly lidLength: number;
+  /** Of the lid's edge in its groove. */
+  readonly lidTongue: number;
+  readonly lidPlayToday: number;
   readonly lidSwelling: number;
   readonly lidShrinking: number;
   readonly lidPlayDamp: number;
   readonly lidPlayDry: number;
+  readonly lidEngagementCentral: number;
   readonly lidEngagement: number;
   /** Widest panel, mm, for which 1/16 in off its width is enough. */
   readonly widestForSixteenth: number;
@@ -55,24 +67,23 @@ const widthShrinkage = (v: V) =>
     theta: v.ringAngle,
   });
 
-const byRange = (then: (v: V) => number, inside: Choice<V>['among'][0], outside: Choice<V>['among'][0]) => ({
-  among: [inside, outside],
-  choose: (v: V) => (movement.coefficientHolds(v.moistureToday, then(v)) ? inside : outside),
-});
+const row = rowsOf<V>();
+const choice = choiceOf<V>();
+const holds = (v: V, then: number) => movement.coefficientHolds(v.moistureToday, then);
 
-const perPoint = (label: string, then: (v: V) => number): Row => ({
-  label,
-  kind: 'number',
-  relation: byRange(then, movement.movementOfWidth, movement.perPointFromShrinkage),
-  given: (v) => ({
-    e_T: v.tangentialCoefficient,
-    e_R: v.radialCoefficient,
-    theta: v.ringAngle,
-    S: widthShrinkage(v),
-    M_i: v.moistureToday,
-  }),
-  rule: 'quarter-sawn-for-lids',
-});
+const perPoint = (label: string, then: (v: V) => number): Row =>
+  choice(
+    [movement.movementOfWidth, movement.perPointFromShrinkage],
+    (v) =>
+      holds(v, then(v))
+        ? work(movement.movementOfWidth, {
+            e_T: v.tangentialCoefficient,
+            e_R: v.radialCoefficient,
+            theta: v.ringAngle,
+          })
+        : work(movement.perPointFromShrinkage, { S: widthShrinkage(v), M_i: v.moistureToday }),
+    { label, kind: 'number', rule: 'quarter-sawn-for-lids' },
+  );
 
 /** Plywood across its face grain; NaN where it was not measured. */
 const plywood = (from: number, to: number) =>
@@ -80,148 +91,217 @@ const plywood = (from: number, to: number) =>
     ? plywoodCoefficient.across
     : Number.NaN;
 
-/** One panel of the box between its two grooves. `p` is its play today, both sides together. */
-const panels = {
-  bottom: { sheet: 'bottom', g: 'grooveDepth', c: 2 * panel.panelPractice.panelAllowancePerSide },
-  lid: { sheet: 'lid', g: 'lidGrooveDepth', c: panel.panelPractice.lidAllowance },
-} as const;
+type PanelName = 'bottom' | 'lid';
 const rise = (v: V) => v.moistureDamp - v.moistureToday;
 const fall = (v: V) => v.moistureToday - v.moistureDry;
+const slides = (v: V) => v.kind === 'sliding';
+/** A glued bottom has no gap, whatever gap is typed. */
+export const bottomFloats = (v: Pick<Box, 'bottomFit'>): boolean => v.bottomFit === 'floating';
+const bottomGap = (v: V) => (bottomFloats(v) ? Math.max(0, v.bottomGap) : 0);
+/** Free play to be left on the dampest day, both sides together: of a lid that slides, and of a panel held in four walls. */
+const allowance = (part: PanelName, v: V) =>
+  part === 'lid' && slides(v)
+    ? panel.panelPractice.lidAllowance
+    : 2 * panel.panelPractice.panelAllowancePerSide;
+const grooveOf = (part: PanelName, v: V) => (part === 'bottom' ? v.grooveDepth : v.lidGrooveDepth);
+/** Groove bottom to groove bottom, across the grain. */
+const between = (part: PanelName, v: V) => v.insideWidth + 2 * grooveOf(part, v);
+const widthOf = (part: PanelName, v: V) => (part === 'bottom' ? v.bottomWidth : v.lidWidth);
+const playOf = (part: PanelName, v: V) => (part === 'bottom' ? v.bottomPlayToday : v.lidPlayToday);
+const isPlywood = (part: PanelName, v: V) => v[part] === 'plywood';
+const up = (part: PanelName, v: V) =>
+  isPlywood(part, v) ? plywood(v.moistureToday, v.moistureDamp) : v.movementUp;
+const down = (part: PanelName, v: V) =>
+  isPlywood(part, v) ? plywood(v.moistureToday, v.moistureDry) : v.movementDown;
 
-function settingOf(part: keyof typeof panels, v: V) {
-  const { sheet, g: depth, c } = panels[part];
-  const g = v[depth];
-  const isPlywood = v[sheet] === 'plywood';
-  return {
-    B: v.insideWidth + 2 * g,
-    g,
-    c,
-    p: part === 'bottom' ? 2 * v.bottomGap : v.lidPlay,
-    W: part === 'bottom' ? v.bottomWidth : v.lidWidth,
-    u: rise(v),
-    f: fall(v),
-    up: isPlywood ? plywood(v.moistureToday, v.moistureDamp) : v.movementUp,
-    down: isPlywood ? plywood(v.moistureToday, v.moistureDry) : v.movementDown,
-    isPlywood,
-  };
-}
-
-type Setting = ReturnType<typeof settingOf>;
-const length = (
-  part: keyof typeof panels,
-  label: string,
-  relation: Row['relation'],
-  given: (setting: Setting, v: V) => Readonly<Record<string, number>>,
-  round: Row['round'] = 'nearest',
-  rule = part === 'bottom' ? 'gap-beside-the-bottom' : 'lid-clearance',
-): Row => ({
+/** What is said of a length of that panel; widths and lengths to cut go down, gaps up. */
+const say = (part: PanelName, label: string, more: Partial<Say<V>> = {}): Say<V> => ({
   label,
   kind: 'length',
-  digits: round === 'down' ? 1 : 2,
+  digits: more.round === 'down' ? 1 : 2,
   denominator: 64,
-  round,
-  relation,
-  given: (v) => given(settingOf(part, v), v),
-  rule,
+  rule: part === 'bottom' ? 'gap-beside-the-bottom' : 'lid-clearance',
+  ...more,
 });
+const floats = { when: bottomFloats };
 
 /** Change of size of a panel by the method that holds; plywood has one coefficient. */
-const change = (part: 'bottom' | 'lid', label: string, then: (v: V) => number, C: 'up' | 'down'): Row => {
-  const solid = byRange(then, movement.changeByCoefficient, movement.changeByShrinkage);
-  return length(
-    part,
-    label,
-    {
-      among: solid.among,
-      choose: (v) => (v[panels[part].sheet] === 'plywood' ? movement.changeByCoefficient : solid.choose(v)),
+const change = (part: PanelName, label: string, then: (v: V) => number, C: (v: V) => number): Row =>
+  choice(
+    [movement.changeByCoefficient, movement.changeByShrinkage],
+    (v) => {
+      const moisture = { D: widthOf(part, v), M_i: v.moistureToday, M_f: then(v) };
+      return isPlywood(part, v) || holds(v, then(v))
+        ? work(movement.changeByCoefficient, { ...moisture, C: C(v) })
+        : work(movement.changeByShrinkage, { ...moisture, S: widthShrinkage(v) });
     },
-    (s, v) => ({ D: s.W, C: s[C], S: widthShrinkage(v), M_i: v.moistureToday, M_f: then(v) }),
+    say(part, label),
   );
-};
-const toDamp = (v: V) => v.moistureDamp;
-const toDry = (v: V) => v.moistureDry;
-/** Width that leaves just what is needed: what the gap is reckoned for. */
-const widthNeeded = ({ B, up, u, c }: Setting) => panel.widthToCut.compute({ B, C: up, u, c });
+
+/** The gap or play that would do, reckoned for the width that leaves just that. */
+const needed = (
+  part: PanelName,
+  of: Relation<'W' | 'C' | 'u' | 'c'>,
+  label: string,
+  more?: Partial<Say<V>>,
+): Row =>
+  row(
+    of,
+    (v) => {
+      const given = { C: up(part, v), u: rise(v), c: allowance(part, v) };
+      return { ...given, W: panel.widthToCut.compute({ ...given, B: between(part, v) }) };
+    },
+    say(part, label, { round: 'up', digits: 2, ...more }),
+  );
+const today = (part: PanelName, label: string, more?: Partial<Say<V>>): Row =>
+  row(
+    play.playBesideWidth,
+    (v) => ({ B: between(part, v), W: widthOf(part, v) }),
+    say(part, label, { round: 'up', digits: 2, builds: true, ...more }),
+  );
+const atDampest = (part: PanelName, label: string, more?: Partial<Say<V>>): Row =>
+  row(
+    play.playAtDampest,
+    (v) => ({ p: playOf(part, v), W: widthOf(part, v), C: up(part, v), u: rise(v) }),
+    say(part, label, more),
+  );
+/** What the driest day leaves: play, or hold in the groove. */
+const dryInputs = (part: PanelName) => (v: V) => ({
+  p: playOf(part, v),
+  W: widthOf(part, v),
+  C: down(part, v),
+  f: fall(v),
+});
+const held = (
+  part: PanelName,
+  of: Relation<'g' | 'p' | 'W' | 'C' | 'f'>,
+  label: string,
+  more?: Partial<Say<V>>,
+) => row(of, (v) => ({ ...dryInputs(part)(v), g: grooveOf(part, v) }), say(part, label, more));
+const lengthAlong = (part: PanelName, v: V, room: number) =>
+  ({ l: v.insideLength, g: grooveOf(part, v), e: room }) as const;
+const cut = { round: 'down', builds: true } as const;
+const engages = { rule: 'lid-engagement' };
 
 export const movementResults: ResultTable<keyof MovementResults, V> = {
-  movementUp: perPoint('movement per point of moisture, going up', toDamp),
-  movementDown: perPoint('movement per point of moisture, going down', toDry),
+  movementUp: perPoint('movement per point of moisture, going up', (v) => v.moistureDamp),
+  movementDown: perPoint('movement per point of moisture, going down', (v) => v.moistureDry),
 
-  bottomGapNeeded: length(
-    'bottom',
-    'gap to leave at each side of the bottom',
-    panel.gapPerSide,
-    (s) => ({ W: widthNeeded(s), C: s.up, u: s.u, c: s.c }),
-    'up',
-  ),
-  bottomWidth: length(
-    'bottom',
-    'bottom, width to cut',
+  bottomGapNeeded: needed('bottom', panel.gapPerSide, 'gap to leave at each side of the bottom', floats),
+  bottomWidth: row(
     play.widthBesidePlay,
-    ({ B, p }) => ({ B, p }),
-    'down',
+    (v) => ({ B: between('bottom', v), p: 2 * bottomGap(v) }),
+    say('bottom', 'width of the bottom, with the gap you chose', cut),
   ),
-  bottomSwelling: change('bottom', 'bottom, change from today to the dampest', toDamp, 'up'),
-  bottomShrinking: change('bottom', 'bottom, change from today to the driest', toDry, 'down'),
-  bottomPlayDamp: length(
-    'bottom',
-    'play of the bottom at the dampest, both sides',
-    play.playAtDampest,
-    ({ p, W, up, u }) => ({ p, W, C: up, u }),
+  bottomLength: row(
+    play.lengthInGrooves,
+    (v) =>
+      lengthAlong(
+        'bottom',
+        v,
+        !bottomFloats(v) ? 0 : isPlywood('bottom', v) ? 2 * bottomGap(v) : practice.alongGrain,
+      ),
+    say('bottom', 'length of the bottom', cut),
   ),
-  bottomEngagement: length(
+  bottomPlayToday: today('bottom', 'play of the bottom today, both sides', floats),
+  bottomSwelling: change(
     'bottom',
-    'bottom held at the driest, central, each side',
+    'bottom, change from today to the dampest',
+    (v) => v.moistureDamp,
+    (v) => up('bottom', v),
+  ),
+  bottomShrinking: change(
+    'bottom',
+    'bottom, change from today to the driest',
+    (v) => v.moistureDry,
+    (v) => down('bottom', v),
+  ),
+  bottomPlayDamp: atDampest('bottom', 'play of the bottom at the dampest, both sides', floats),
+  bottomPlayDry: row(
+    panel.playAtDriest,
+    dryInputs('bottom'),
+    say('bottom', 'play of the bottom at the driest, both sides', floats),
+  ),
+  bottomEngagement: held(
+    'bottom',
     panel.engagementCentral,
-    ({ g, p, W, down, f }) => ({ g, p, W, C: down, f }),
+    'bottom held at the driest, central, each side',
+    floats,
   ),
-  bottomEngagementCrept: length(
+  bottomEngagementCrept: held(
     'bottom',
-    'bottom held at the driest, crept, worse side',
     panel.engagementCrept,
-    ({ g, p, W, down, f }) => ({ g, p, W, C: down, f }),
+    'bottom held at the driest, crept, worse side',
+    floats,
   ),
 
-  lidPlayNeeded: length(
-    'lid',
-    'play to leave beside the lid, both sides together',
-    panel.playToday,
-    (s) => ({ W: widthNeeded(s), C: s.up, u: s.u, c: s.c }),
-    'up',
+  lidPlayNeeded: needed('lid', panel.playToday, 'play to leave beside the lid, both sides together'),
+  lidWidth: choice(
+    [play.widthBesidePlay, panel.widthToCut],
+    (v) => {
+      const B = between('lid', v);
+      if (slides(v)) return work(play.widthBesidePlay, { B, p: Math.max(0, v.lidPlay) });
+      if (isPlywood('lid', v)) return work(play.widthBesidePlay, { B, p: 2 * practice.plywoodRoom });
+      const needs = { C: v.movementUp, u: rise(v), c: allowance('lid', v) };
+      // Without a figure for the wood or its air there is no gap to reckon: the allowance alone, and the verdict says so.
+      return Number.isNaN(needs.C * needs.u)
+        ? work(play.widthBesidePlay, { B, p: needs.c })
+        : work(panel.widthToCut, { B, ...needs });
+    },
+    say('lid', 'width of the lid, with the play it is given', cut),
   ),
-  lidWidth: length('lid', 'lid, width to cut', play.widthBesidePlay, ({ B, p }) => ({ B, p }), 'down'),
-  lidSwelling: change('lid', 'lid, change from today to the dampest', toDamp, 'up'),
-  lidShrinking: change('lid', 'lid, change from today to the driest', toDry, 'down'),
-  lidPlayDamp: length(
-    'lid',
-    'play of the lid at the dampest, both sides',
-    play.playAtDampest,
-    ({ p, W, up, u }) => ({ p, W, C: up, u }),
+  lidLength: choice(
+    [run.slidingLength, play.lengthInGrooves],
+    (v) =>
+      slides(v)
+        ? work(run.slidingLength, { l: v.insideLength, t: v.wall, g: v.lidGrooveDepth })
+        : work(
+            play.lengthInGrooves,
+            lengthAlong('lid', v, isPlywood('lid', v) ? 2 * practice.plywoodRoom : practice.alongGrain),
+          ),
+    say('lid', 'length of the lid’s panel', cut),
   ),
-  lidPlayDry: length(
+  lidTongue: row(
+    play.thicknessInGroove,
+    (v) => ({ d: v.lidThickness, s: practice.lidSlip }),
+    say('lid', 'thickness of the lid’s edge in its groove', cut),
+  ),
+  lidPlayToday: today('lid', 'play of the lid today, both sides'),
+  lidSwelling: change(
     'lid',
-    'play of the lid at the driest, both sides',
+    'lid, change from today to the dampest',
+    (v) => v.moistureDamp,
+    (v) => up('lid', v),
+  ),
+  lidShrinking: change(
+    'lid',
+    'lid, change from today to the driest',
+    (v) => v.moistureDry,
+    (v) => down('lid', v),
+  ),
+  lidPlayDamp: atDampest('lid', 'play of the lid at the dampest, both sides'),
+  lidPlayDry: row(
     panel.playAtDriest,
-    ({ p, W, down, f }) => ({ p, W, C: down, f }),
-    'nearest',
-    'lid-engagement',
+    dryInputs('lid'),
+    say('lid', 'play of the lid at the driest, both sides', engages),
   ),
-  lidEngagement: length(
+  lidEngagementCentral: held(
     'lid',
-    'lid held at the driest, worse side',
-    panel.engagementCrept,
-    ({ g, p, W, down, f }) => ({ g, p, W, C: down, f }),
-    'nearest',
-    'lid-engagement',
+    panel.engagementCentral,
+    'lid held at the driest, central, each side',
+    engages,
   ),
-  widestForSixteenth: {
-    label: 'widest panel for which 1/16 in off is enough',
-    kind: 'length',
-    digits: 0,
-    denominator: 8,
-    round: 'down',
-    relation: panel.widestForAllowance,
-    given: (v) => ({ T: sixteenth, C: v.movementUp, u: rise(v), c: panels.bottom.c }),
-    rule: 'gap-beside-the-bottom',
-  },
+  lidEngagement: held('lid', panel.engagementCrept, 'lid held at the driest, worse side', engages),
+  widestForSixteenth: row(
+    panel.widestForAllowance,
+    (v) => ({ T: sixteenth, C: v.movementUp, u: rise(v), c: 2 * panel.panelPractice.panelAllowancePerSide }),
+    {
+      label: 'widest panel for which 1/16 in off is enough',
+      kind: 'length',
+      digits: 0,
+      denominator: 8,
+      round: 'down',
+      rule: 'gap-beside-the-bottom',
+    },
+  ),
 };

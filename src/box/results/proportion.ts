@@ -4,8 +4,8 @@ import { insideRatio, lengthForInsideRatio, wallForInsideRatio } from '../../cal
 import { heightShare, lengthFromRatio, ratio, widthFromRatio } from '../../calc/proportion.ts';
 import { dividerSlip } from '../../calc/sizes.ts';
 import type { Box } from '../box.ts';
-import type { ResultTable } from '../result.ts';
-import type { SizeResults } from './sizes.ts';
+import { type ResultTable, rowsOf } from '../result.ts';
+import { linerOf, type SizeResults } from './sizes.ts';
 
 export interface ProportionResults {
   /** Outside and inside length to width; the inside NaN where the walls meet. */
@@ -26,6 +26,11 @@ export interface ProportionResults {
 
 type Values = Box & SizeResults & ProportionResults;
 
+const row = rowsOf<Values>();
+/** What one side takes from the outside: the wall, and the liner of a lift-off lid. */
+const lining = (v: Values) => v.wall + linerOf(v);
+const isDivided = (v: Values) => v.dividersAcross + v.dividersAlong > 0;
+
 const fittings = (v: Values, dividers: number) => ({
   f: v.lining,
   n: dividers,
@@ -34,84 +39,77 @@ const fittings = (v: Values, dividers: number) => ({
 });
 
 export const proportionResults: ResultTable<keyof ProportionResults, Values> = {
-  outsideRatio: {
+  outsideRatio: row(ratio, (v) => ({ L: v.outsideLength, W: v.outsideWidth }), {
     label: 'outside length to width',
     kind: 'ratio',
     digits: 2,
-    relation: ratio,
-    given: (v) => ({ L: v.outsideLength, W: v.outsideWidth }),
     rule: 'simple-ratio',
-  },
-  insideRatio: {
+  }),
+  insideRatio: row(insideRatio, (v) => ({ L: v.outsideLength, W: v.outsideWidth, t: lining(v) }), {
     label: 'inside length to width',
     kind: 'ratio',
     digits: 2,
-    relation: insideRatio,
-    given: (v) => ({ L: v.outsideLength, W: v.outsideWidth, t: v.wall }),
     rule: 'inside-and-outside-differ',
-  },
-  heightShare: {
+  }),
+  heightShare: row(heightShare, (v) => ({ H: v.outsideHeight, W: v.outsideWidth }), {
     label: 'outside height to width',
     kind: 'ratio',
     digits: 2,
-    relation: heightShare,
-    given: (v) => ({ H: v.outsideHeight, W: v.outsideWidth }),
     rule: 'height-from-width',
-  },
-  lengthForRatio: {
+  }),
+  lengthForRatio: row(lengthFromRatio, (v) => ({ r: v.wantedRatio, W: v.outsideWidth }), {
     label: 'length for the wanted ratio outside, width kept',
     kind: 'length',
     digits: 1,
     denominator: 32,
-    relation: lengthFromRatio,
-    given: (v) => ({ r: v.wantedRatio, W: v.outsideWidth }),
     rule: 'simple-ratio',
-  },
-  widthForRatio: {
+  }),
+  widthForRatio: row(widthFromRatio, (v) => ({ r: v.wantedRatio, L: v.outsideLength }), {
     label: 'width for the wanted ratio outside, length kept',
     kind: 'length',
     digits: 1,
     denominator: 32,
-    relation: widthFromRatio,
-    given: (v) => ({ r: v.wantedRatio, L: v.outsideLength }),
     rule: 'simple-ratio',
-  },
-  lengthForInside: {
-    label: 'outside length for the wanted ratio inside, width kept',
-    kind: 'length',
-    digits: 1,
-    denominator: 32,
-    relation: lengthForInsideRatio,
-    given: (v) => ({ r_in: v.wantedRatio, W: v.outsideWidth, t: v.wall }),
-    rule: 'inside-and-outside-differ',
-  },
-  wallForInside: {
-    label: 'wall for the wanted ratio inside, outside kept',
-    kind: 'length',
-    digits: 1,
-    denominator: 32,
-    relation: wallForInsideRatio,
-    given: (v) => ({ r_in: v.wantedRatio, W: v.outsideWidth, L: v.outsideLength }),
-    rule: 'inside-and-outside-differ',
-  },
-  compartmentLength: {
+  }),
+  lengthForInside: row(
+    lengthForInsideRatio,
+    (v) => ({ r_in: v.wantedRatio, W: v.outsideWidth, t: lining(v) }),
+    {
+      label: 'outside length for the wanted ratio inside, width kept',
+      kind: 'length',
+      digits: 1,
+      denominator: 32,
+      rule: 'inside-and-outside-differ',
+    },
+  ),
+  wallForInside: row(
+    wallForInsideRatio,
+    (v) => ({ r_in: v.wantedRatio, W: v.outsideWidth, L: v.outsideLength }),
+    {
+      label: 'wall for the wanted ratio inside, outside kept',
+      when: (v) => linerOf(v) === 0,
+      kind: 'length',
+      digits: 1,
+      denominator: 32,
+      rule: 'inside-and-outside-differ',
+    },
+  ),
+  compartmentLength: row(compartment, (v) => ({ l: v.clearLength, ...fittings(v, v.dividersAcross) }), {
     label: 'clear length of one compartment',
+    when: isDivided,
     kind: 'length',
     digits: 1,
     denominator: 32,
     round: 'down',
-    relation: compartment,
-    given: (v) => ({ l: v.insideLength, ...fittings(v, v.dividersAcross) }),
     rule: 'linings-and-dividers-first',
-  },
-  compartmentWidth: {
+  }),
+  compartmentWidth: row(compartment, (v) => ({ l: v.clearWidth, ...fittings(v, v.dividersAlong) }), {
     label: 'clear width of one compartment',
+    when: isDivided,
     kind: 'length',
     digits: 1,
     denominator: 32,
     round: 'down',
-    relation: compartment,
-    given: (v) => ({ l: v.insideWidth, ...fittings(v, v.dividersAlong) }),
     rule: 'linings-and-dividers-first',
-  },
+  }),
 };

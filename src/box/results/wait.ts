@@ -6,7 +6,7 @@ import { ninetyTimeBehindFilm } from '../../calc/film-times.ts';
 import { isRefused, type Refused } from '../../calc/refusal.ts';
 import { ROOM_SURFACE } from '../../calc/slab.ts';
 import type { Box } from '../box.ts';
-import type { Result, ResultTable } from '../result.ts';
+import { type Result, type ResultTable, rowsOf } from '../result.ts';
 import type { AirResults } from './air.ts';
 import type { WoodFigures } from './wood.ts';
 
@@ -29,16 +29,17 @@ export function diffusionOf({ specificGravity }: WoodFigures, moisture: number):
   return diffusionCoefficient(specificGravity, moisture);
 }
 
-const wait = (label: string, thickness: (v: V) => number): Row => ({
-  label,
-  kind: 'days',
-  relation: ninetyTimeBehindFilm,
-  given: (v) => {
-    const D = diffusionOf(v, v.moistureToday);
-    return { T: thickness(v), D: isRefused(D) ? Number.NaN : D.middle, S: ROOM_SURFACE };
-  },
-  rule: 'thickness-squared',
-});
+const row = rowsOf<V>();
+
+const wait = (label: string, thickness: (v: V) => number): Row =>
+  row(
+    ninetyTimeBehindFilm,
+    (v) => {
+      const D = diffusionOf(v, v.moistureToday);
+      return { T: thickness(v), D: isRefused(D) ? Number.NaN : D.middle, S: ROOM_SURFACE };
+    },
+    { label, kind: 'days', rule: 'thickness-squared' },
+  );
 
 export const waitResults: ResultTable<keyof WaitResults, V> = {
   waitWall: wait('days until the walls have made nine tenths of a change', (v) => v.wall),

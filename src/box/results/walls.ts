@@ -1,9 +1,12 @@
 /** Results of the lesson on wall thickness and size. */
+
 import * as push from '../../calc/side-push.ts';
 import * as walls from '../../calc/walls.ts';
 import * as mass from '../../calc/wood-mass.ts';
+import { work } from '../../calc/working.ts';
 import type { Box } from '../box.ts';
-import type { ResultTable } from '../result.ts';
+import { practice } from '../practice.ts';
+import { choiceOf, type ResultTable, rowsOf } from '../result.ts';
 import { woodById } from '../woods.ts';
 import { type BottomResults, bottomResults } from './bottom.ts';
 import type { SizeResults } from './sizes.ts';
@@ -34,6 +37,10 @@ const tableMoisture = 12;
 const water = 1000;
 
 const rule = 'wall-thickness';
+const row = rowsOf<Values>();
+/** kg/m³ */
+const panelDensity = (v: Values, of: Box['bottom']) =>
+  of === 'plywood' ? 1000 * practice.plywoodDensity : v.woodDensity;
 const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
 const alongGrain = (v: Values) => push.stiffnessAlongGrain.compute({ E_b: v.modulusOfElasticity });
 const pushed = (v: Values) => ({
@@ -47,67 +54,59 @@ const pushed = (v: Values) => ({
 const onGreenVolume = (v: Values) => woodById(v.species)?.group === 'imported';
 
 export const wallsResults: ResultTable<keyof WallsResults, Values> = {
-  wallShareOfLength: {
+  wallShareOfLength: row(walls.wallShare, (v) => ({ t: v.wall, L: v.outsideLength }), {
+    rule,
     label: 'one wall as a share of the length',
     kind: 'percent',
-    relation: walls.wallShare,
-    given: (v) => ({ t: v.wall, L: v.outsideLength }),
+  }),
+  wallShareOfWidth: row(walls.wallShare, (v) => ({ t: v.wall, L: v.outsideWidth }), {
     rule,
-  },
-  wallShareOfWidth: {
     label: 'one wall as a share of the width',
     kind: 'percent',
-    relation: walls.wallShare,
-    given: (v) => ({ t: v.wall, L: v.outsideWidth }),
+  }),
+  thinnestUsualWall: row(walls.usualWall, (v) => ({ L: longest(v), ...walls.thinnestBand }), {
     rule,
-  },
-  thinnestUsualWall: {
     label: 'thinnest usual wall for this size',
     kind: 'length',
     denominator: 32,
-    relation: walls.usualWall,
-    given: (v) => ({ L: longest(v), ...walls.thinnestBand }),
+  }),
+  thickestUsualWall: row(walls.usualWall, (v) => ({ L: longest(v), ...walls.thickestBand }), {
     rule,
-  },
-  thickestUsualWall: {
     label: 'thickest usual wall for this size',
     kind: 'length',
     denominator: 32,
-    relation: walls.usualWall,
-    given: (v) => ({ L: longest(v), ...walls.thickestBand }),
-    rule,
-  },
-  shareNotInside: {
-    label: 'share of the outside that is not inside',
-    kind: 'percent',
-    digits: 0,
-    relation: walls.shareNotInside,
-    given: (v) => ({
-      l: v.insideLength,
-      w: v.insideWidth,
+  }),
+  shareNotInside: row(
+    walls.shareNotInside,
+    (v) => ({
+      l: v.clearLength,
+      w: v.clearWidth,
       h: v.insideHeight,
       L: v.outsideLength,
       W: v.outsideWidth,
       H: v.outsideHeight,
     }),
-    rule: 'walls-cost-inside-volume',
-  },
-  woodDensity: {
-    label: 'density of the wood, kg/m³ at 12 % moisture',
-    kind: 'number',
-    digits: 0,
-    relation: {
-      among: [mass.woodDensity, mass.woodDensityFromGreen],
-      choose: (v) => (onGreenVolume(v) ? mass.woodDensityFromGreen : mass.woodDensity),
+    {
+      label: 'share of the outside that is not inside',
+      kind: 'percent',
+      digits: 0,
+      rule: 'walls-cost-inside-volume',
     },
-    given: (v) => ({ G: v.specificGravity, G_b: v.specificGravity, M: tableMoisture, rho_w: water }),
-  },
-  emptyMass: {
-    label: 'mass of the empty box',
-    kind: 'mass',
-    relation: mass.boxMass,
-    given: (v) => ({
+  ),
+  woodDensity: choiceOf<Values>()(
+    [mass.woodDensity, mass.woodDensityFromGreen],
+    (v) =>
+      onGreenVolume(v)
+        ? work(mass.woodDensityFromGreen, { G_b: v.specificGravity, M: tableMoisture, rho_w: water })
+        : work(mass.woodDensity, { G: v.specificGravity, M: tableMoisture, rho_w: water }),
+    { label: 'density of the wood, kg/m³ at 12 % moisture', kind: 'number', digits: 0 },
+  ),
+  emptyMass: row(
+    mass.boxMass,
+    (v) => ({
       rho: v.woodDensity,
+      rho_b: panelDensity(v, v.bottom),
+      rho_d: panelDensity(v, v.lid),
       L: v.outsideLength,
       W: v.outsideWidth,
       H: v.outsideHeight,
@@ -116,31 +115,29 @@ export const wallsResults: ResultTable<keyof WallsResults, Values> = {
       b: v.bottomThickness,
       d: v.lidThickness,
     }),
+    {
+      rule,
+      label: 'mass of walls, bottom and lid, as plain boards',
+      kind: 'mass',
+    },
+  ),
+  sidePushFree: row(push.sidePushFree, pushed, {
     rule,
-  },
-  sidePushFree: {
     label: 'a long side gives at most',
     kind: 'length',
     digits: 2,
     round: 'up',
-    relation: push.sidePushFree,
-    given: pushed,
+  }),
+  sidePushHeld: row(push.sidePushHeld, pushed, {
     rule,
-  },
-  sidePushHeld: {
     label: 'with its ends held fast it gives',
     kind: 'length',
     digits: 2,
-    relation: push.sidePushHeld,
-    given: pushed,
+  }),
+  sidePushStress: row(push.sidePushStress, pushed, {
     rule,
-  },
-  sidePushStress: {
     label: 'stress in the pushed side',
     kind: 'stress',
-    relation: push.sidePushStress,
-    given: pushed,
-    rule,
-  },
+  }),
   ...bottomResults,
 };

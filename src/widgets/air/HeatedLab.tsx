@@ -4,6 +4,7 @@ import { bareModel } from '../../box/model.ts';
 import { dewPointOf, heatedHumidity, humidityOnceHeated, saturationPressure } from '../../calc/air.ts';
 import { moistureInAir, moistureOfAir, sorptionInputs } from '../../calc/moisture.ts';
 import { isRefused } from '../../calc/refusal.ts';
+import { work } from '../../calc/working.ts';
 import { HeatedAir } from '../../figures/HeatedAir.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { useStore } from '../../notebook/use-store.ts';
@@ -82,8 +83,7 @@ export function HeatedLab() {
             label="humidity once heated, no water added"
             kind="percent"
             digits={0}
-            of={heatedHumidity}
-            given={given}
+            working={work(heatedHumidity, given)}
             units={units}
             rule="heated-air-is-dry"
           />
@@ -91,8 +91,7 @@ export function HeatedLab() {
             <RelationLine
               label="moisture that wood settles to there"
               kind="percent"
-              of={moistureOfAir}
-              given={sorptionInputs(indoor.temperature, indoor.humidity)}
+              working={work(moistureOfAir, sorptionInputs(indoor.temperature, indoor.humidity))}
               units={units}
               rule="write-the-humidity"
             />

@@ -10,6 +10,7 @@ import { halfTime } from '../../calc/diffusion-series.ts';
 import { ninetyTimeBehindFilm } from '../../calc/film-times.ts';
 import { isRefused, type Refused } from '../../calc/refusal.ts';
 import { ROOM_SURFACE } from '../../calc/slab.ts';
+import { work } from '../../calc/working.ts';
 import { BoardStack } from '../../figures/BoardStack.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { WaitCourse } from '../../figures/WaitCourse.tsx';
@@ -66,7 +67,7 @@ export function WaitLab() {
     [whole, v.specificGravity, arrival.value, target],
   );
   const given = { T: whole, D: isRefused(D) ? Number.NaN : D.middle, S: ROOM_SURFACE };
-  const line = { kind: 'days', given, units, rule: 'thickness-squared' } as const;
+  const line = { kind: 'days', units, rule: 'thickness-squared' } as const;
   return (
     <LabFrame
       within={store.ref}
@@ -123,12 +124,17 @@ export function WaitLab() {
       }
       results={
         <>
-          <RelationLine {...line} digits={1} label="days until half of the change" of={halfTime} />
+          <RelationLine
+            {...line}
+            digits={1}
+            label="days until half of the change"
+            working={work(halfTime, given)}
+          />
           <RelationLine
             {...line}
             digits={1}
             label="days until nine tenths of the change"
-            of={ninetyTimeBehindFilm}
+            working={work(ninetyTimeBehindFilm, given)}
           />
         </>
       }

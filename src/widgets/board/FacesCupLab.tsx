@@ -1,7 +1,7 @@
 /** Cup from faces that are not equally moist, beside what the rings alone would do. */
 import { useSignal } from '@preact/signals';
 import { cupExact, cupFromFaces } from '../../calc/cup.ts';
-import { outsideRange } from '../../calc/relation.ts';
+import { work } from '../../calc/working.ts';
 import { CupStrips } from '../../figures/CupStrips.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { useStore } from '../../notebook/use-store.ts';
@@ -22,16 +22,14 @@ export function FacesCupLab() {
   const byFaces = (C: number) => ({ C, dM: difference.value, w: width.value, T: thickness.value });
   const rings = { w: width.value, R: alone.R, S_R: alone.points * C_R, S_T: alone.points * C_T };
   const lines = [
-    { label: 'flat-sawn, unequal faces', of: cupFromFaces, given: byFaces(C_T) },
-    { label: 'quarter-sawn, unequal faces', of: cupFromFaces, given: byFaces(C_R) },
-    { label: 'flat-sawn, rings alone', of: cupExact, given: rings },
-  ] as const;
-  // Each relation takes what it knows from its own row.
-  const cupOf = ({ of, given }: (typeof lines)[number]) =>
-    outsideRange(of as typeof cupExact, given as typeof rings)
-      ? undefined
-      : (of as typeof cupExact).compute(given as typeof rings);
-  const strips = lines.map((row) => ({ word: row.label, cup: cupOf(row) }));
+    { label: 'flat-sawn, unequal faces', working: work(cupFromFaces, byFaces(C_T)) },
+    { label: 'quarter-sawn, unequal faces', working: work(cupFromFaces, byFaces(C_R)) },
+    { label: 'flat-sawn, rings alone', working: work(cupExact, rings) },
+  ];
+  const strips = lines.map(({ label, working: { value, outside } }) => ({
+    word: label,
+    cup: outside ? undefined : value,
+  }));
   const known = strips[0]?.cup;
   return (
     <LabFrame

@@ -4,6 +4,7 @@ import type { LogShape } from '../../calc/log-shape.ts';
 import { movementOfThickness, movementOfWidth } from '../../calc/movement.ts';
 import { isRefused } from '../../calc/refusal.ts';
 import { ringAngle } from '../../calc/rings.ts';
+import { work } from '../../calc/working.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../../notebook/use-store.ts';
 import { RelationLine } from '../ResultLine.tsx';
@@ -15,16 +16,24 @@ export function LogNumbers({ store }: { store: Store }) {
   const found = dried(woodById(values.species));
   if (impossible.value) return null;
   const angle = ringAngle(board);
+  const given = { e_T: values.tangentialCoefficient, e_R: values.radialCoefficient, theta: angle };
   const line = {
-    given: { e_T: values.tangentialCoefficient, e_R: values.radialCoefficient, theta: angle },
     kind: 'number',
     units: store.units.value,
     rule: 'read-the-end-grain',
   } as const;
   return (
     <>
-      <RelationLine {...line} label="movement of the width, per point of moisture" of={movementOfWidth} />
-      <RelationLine {...line} label="movement of the thickness, per point" of={movementOfThickness} />
+      <RelationLine
+        {...line}
+        label="movement of the width, per point of moisture"
+        working={work(movementOfWidth, given)}
+      />
+      <RelationLine
+        {...line}
+        label="movement of the thickness, per point"
+        working={work(movementOfThickness, given)}
+      />
       {!isRefused(found) && <Exact shape={found.shape} width={board.width} thickness={board.thickness} />}
       <p>
         {Math.round(values.ringAngle) === Math.round(angle) ? (

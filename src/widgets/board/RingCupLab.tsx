@@ -4,7 +4,7 @@ import { woodById } from '../../box/woods.ts';
 import { cupAnyWidth, cupExact, cupNarrow } from '../../calc/cup.ts';
 import { shapeAfter } from '../../calc/log-shape.ts';
 import { isRefused } from '../../calc/refusal.ts';
-import { outsideRange } from '../../calc/relation.ts';
+import { outsideRange, work } from '../../calc/working.ts';
 import { CupByDistance } from '../../figures/CupByDistance.tsx';
 import { DriedPiece } from '../../figures/DriedPiece.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
@@ -95,13 +95,12 @@ export function RingCupLab() {
       results={
         given && (
           <>
-            <RelationLine {...line} given={given} label="cup, exactly" of={cupExact} />
-            <RelationLine {...line} given={given} label="cup, formula for any width" of={cupAnyWidth} />
+            <RelationLine {...line} label="cup, exactly" working={work(cupExact, given)} />
+            <RelationLine {...line} label="cup, formula for any width" working={work(cupAnyWidth, given)} />
             <RelationLine
               {...line}
-              given={given}
               label="cup, short formula for narrow boards"
-              of={cupNarrow}
+              working={work(cupNarrow, given)}
             />
           </>
         )

@@ -7,8 +7,8 @@ import { cupFromFaces } from '../../calc/cup-faces.ts';
 import { moistureCourse } from '../../calc/diffusion.ts';
 import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../calc/finish.ts';
 import { isRefused, type Refused } from '../../calc/refusal.ts';
-import { outsideRange } from '../../calc/relation.ts';
 import { SHUT_INSIDE } from '../../calc/slab.ts';
+import { outsideRange, work } from '../../calc/working.ts';
 import { CupCourse } from '../../figures/CupCourse.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { useStore } from '../../notebook/use-store.ts';
@@ -132,8 +132,7 @@ export function FacesLab() {
           kind="length"
           digits={2}
           denominator={64}
-          of={cupFromFaces}
-          given={{ C, dM: 1, w: v.lidWidth, T: v.lidThickness }}
+          working={work(cupFromFaces, { C, dM: 1, w: v.lidWidth, T: v.lidThickness })}
           units={units}
           rule="both-faces-or-cup-for-days"
         />

@@ -2,6 +2,7 @@
 import { useSignal } from '@preact/signals';
 import { bareModel } from '../../box/model.ts';
 import { effectivenessAfter, finishes, surfaceUnderFinish, TEST_BLOCK } from '../../calc/finish.ts';
+import { work } from '../../calc/working.ts';
 import { FinishRace, type Runner } from '../../figures/FinishRace.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { useStore } from '../../notebook/use-store.ts';
@@ -73,8 +74,7 @@ export function RaceLab() {
               label={`how easily moisture passes it, mm a day: ${finish.name}`}
               kind="number"
               digits={2}
-              of={surfaceUnderFinish}
-              given={{ S_air: TEST_BLOCK.surface, r: finish.resistance }}
+              working={work(surfaceUnderFinish, { S_air: TEST_BLOCK.surface, r: finish.resistance })}
               units={units}
               rule="finish-slows-does-not-stop"
             />

@@ -7,6 +7,7 @@ import { waveKept } from '../../calc/diffusion-series.ts';
 import { seasonKept } from '../../calc/film-times.ts';
 import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../calc/finish.ts';
 import { isRefused } from '../../calc/refusal.ts';
+import { work } from '../../calc/working.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { type Kept, SwingKept } from '../../figures/SwingKept.tsx';
 import { useStore } from '../../notebook/use-store.ts';
@@ -70,7 +71,7 @@ export function SeasonLab() {
   const line = {
     kind: 'percent',
     digits: 0,
-    of: seasonKept,
+
     units,
     rule: 'finish-slows-does-not-stop',
   } as const;
@@ -124,12 +125,12 @@ export function SeasonLab() {
           <RelationLine
             {...line}
             label="share of the yearly swing kept, bare"
-            given={{ ...given, S: ROOM_SURFACE }}
+            working={work(seasonKept, { ...given, S: ROOM_SURFACE })}
           />
           <RelationLine
             {...line}
             label="share of the yearly swing kept, finished"
-            given={{ ...given, S: finished }}
+            working={work(seasonKept, { ...given, S: finished })}
           />
         </>
       }

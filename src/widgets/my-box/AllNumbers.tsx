@@ -1,14 +1,17 @@
 /** Every number that follows from the box, each with its reason; drawn only while it is open. */
 import { wholeModel } from '../../box/evaluate.ts';
-import type { ResultName } from '../../box/values.ts';
+import type { Result } from '../../box/result.ts';
+import type { ResultName, Values } from '../../box/values.ts';
 import type { Store } from '../../notebook/use-store.ts';
 import { ResultLine } from '../ResultLine.tsx';
 import { useOpen } from '../use-open.ts';
 
-const names = Object.keys(wholeModel.results) as ResultName[];
+const rows = Object.entries(wholeModel.results) as [ResultName, Result<Values>][];
 
 export function AllNumbers({ store }: { store: Store }) {
   const { open, fold } = useOpen();
+  // A sawn lid has no play in side grooves: what this box does not have is not listed.
+  const names = rows.filter(([, row]) => row.when?.(store.values.value) ?? true).map(([name]) => name);
   return (
     <details class="all-numbers" {...fold}>
       <summary>{names.length} numbers, each with its “why?”</summary>

@@ -1,23 +1,22 @@
 /** The cut list: every part with its finished and rough size. */
 import type { Design } from '../../box/design.ts';
-import type { Size } from '../../box/parts/part.ts';
+import type { Part } from '../../box/parts/part.ts';
+import { shownSize, sides } from '../../box/parts/shown-size.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 
-/** Length × width × thickness; panels and tongues are rounded down, so that nothing is cut too large to fit. */
-function SizeOf({ size, round }: { size: Size; round: 'up' | 'down' | 'nearest' }) {
+/** Length × width × thickness. */
+function SizeOf({ part, state }: { part: Part; state: 'finished' | 'rough' }) {
   return (
     <>
-      {(['length', 'width', 'thickness'] as const).map((side, index) => (
+      {sides.map((side, index) => (
         <span key={side}>
           {index > 0 && ' × '}
-          <Quantity value={size[side]} kind="length" round={round} denominator={64} />
+          <Quantity {...shownSize(part, state, side)} />
         </span>
       ))}
     </>
   );
 }
-
-const panels = ['bottom', 'lid'];
 
 export function PartsTable({ design }: { design: Design }) {
   return (
@@ -33,7 +32,7 @@ export function PartsTable({ design }: { design: Design }) {
         </thead>
         <tbody>
           {design.parts.map((part) => (
-            <tr key={part.name}>
+            <tr key={part.label}>
               <th scope="row">
                 {part.label}
                 {part.material === 'plywood' && <small> plywood</small>}
@@ -41,10 +40,10 @@ export function PartsTable({ design }: { design: Design }) {
               </th>
               <td>{part.count}</td>
               <td>
-                <SizeOf size={part.finished} round={panels.includes(part.name) ? 'down' : 'nearest'} />
+                <SizeOf part={part} state="finished" />
               </td>
               <td>
-                <SizeOf size={part.rough} round="up" />
+                <SizeOf part={part} state="rough" />
               </td>
             </tr>
           ))}

@@ -9,6 +9,7 @@ import {
   mitreGapOfLength,
   mitreGapRandom,
 } from '../../calc/squareness.ts';
+import { work } from '../../calc/working.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { RelationLine } from '../ResultLine.tsx';
 
@@ -25,38 +26,37 @@ export function SquarenessLines({ design, units }: { design: Planned; units: Uni
           <RelationLine
             {...shown}
             label="last corner, all cuts off the same way"
-            of={mitreGapAdded}
-            given={{ t: plan.wall, e }}
+            working={work(mitreGapAdded, { t: plan.wall, e })}
             rule="eight-cuts-of-a-miter"
           />
           <RelationLine
             {...shown}
             label="last corner, each cut off its own way"
-            of={mitreGapRandom}
-            given={{ t: plan.wall, e }}
+            working={work(mitreGapRandom, { t: plan.wall, e })}
             rule="eight-cuts-of-a-miter"
           />
           <RelationLine
             {...shown}
             label="miter that unequal lengths hold open"
-            of={mitreGapOfLength}
-            given={{ d: 2 * box.lengthError }}
+            working={work(mitreGapOfLength, { d: 2 * box.lengthError })}
           />
         </>
       ) : (
         <RelationLine
           {...shown}
           label="step of an end out of square"
-          of={endStep}
-          given={{ w: plan.height, e }}
+          working={work(endStep, { w: plan.height, e })}
           rule="first-end-square-before-the-second"
         />
       )}
       <RelationLine
         {...shown}
         label="difference of the diagonals, racked by that angle"
-        of={diagonalDifference}
-        given={{ a: plan.length - 2 * plan.wall, b: plan.width - 2 * plan.wall, e }}
+        working={work(diagonalDifference, {
+          a: plan.length - 2 * plan.wall,
+          b: plan.width - 2 * plan.wall,
+          e,
+        })}
       />
     </div>
   );

@@ -6,6 +6,7 @@ import { halfTime } from '../../calc/diffusion-series.ts';
 import { engagementCrept, gapPerSide, playToday, widthToCut } from '../../calc/panel.ts';
 import { widthBesidePlay } from '../../calc/panel-play.ts';
 import { ROOM_SURFACE } from '../../calc/slab.ts';
+import { work } from '../../calc/working.ts';
 import type { Store } from '../../notebook/use-store.ts';
 import { RelationLine } from '../ResultLine.tsx';
 import type { Known } from './YearLab.tsx';
@@ -19,7 +20,8 @@ export function Asked({ v, part, known, store }: { v: Values; part: Part; known:
   const [B, c, u, f] = [v.insideWidth + 2 * g, allowanceOf(part), dampest - today, today - driest];
   const W = widthToCut.compute({ B, C, u, c });
   const p = B - W;
-  const shared = { kind: 'length', units: store.units.value, given: { W, C, u, f, c, B, p, g } } as const;
+  const given = { W, C, u, f, c, B, p, g };
+  const shared = { kind: 'length', units: store.units.value } as const;
   const thickness = part === 'bottom' ? v.bottomThickness : v.lidThickness;
   return (
     <>
@@ -27,7 +29,7 @@ export function Asked({ v, part, known, store }: { v: Values; part: Part; known:
         <RelationLine
           {...shared}
           label="gap to leave on that day at each side, so that it never jams"
-          of={gapPerSide}
+          working={work(gapPerSide, given)}
           round="up"
           digits={2}
           rule="gap-beside-the-bottom"
@@ -36,7 +38,7 @@ export function Asked({ v, part, known, store }: { v: Values; part: Part; known:
         <RelationLine
           {...shared}
           label="play to leave on that day, so that it never jams"
-          of={playToday}
+          working={work(playToday, given)}
           round="up"
           digits={2}
           rule="lid-clearance"
@@ -45,7 +47,7 @@ export function Asked({ v, part, known, store }: { v: Values; part: Part; known:
       <RelationLine
         {...shared}
         label={`${part}, width to cut on that day`}
-        of={widthBesidePlay}
+        working={work(widthBesidePlay, given)}
         round="down"
         digits={1}
         rule="season-to-build-in"
@@ -53,7 +55,7 @@ export function Asked({ v, part, known, store }: { v: Values; part: Part; known:
       <RelationLine
         {...shared}
         label="then held at the driest, crept, worse side"
-        of={engagementCrept}
+        working={work(engagementCrept, given)}
         digits={2}
         rule={part === 'bottom' ? 'gap-beside-the-bottom' : 'lid-engagement'}
       />
@@ -62,8 +64,7 @@ export function Asked({ v, part, known, store }: { v: Values; part: Part; known:
           label="days until half of a change has happened, give or take a factor of two"
           kind="days"
           digits={1}
-          of={halfTime}
-          given={{ T: 2 * thickness, D: known.moisture.diffusion, S: ROOM_SURFACE }}
+          working={work(halfTime, { T: 2 * thickness, D: known.moisture.diffusion, S: ROOM_SURFACE })}
           units={store.units.value}
           rule="thin-parts-follow-the-year"
         />

@@ -1,6 +1,7 @@
 /** Miters: plain, with keys let in across the corner, or with a spline inside. Through grooves never show. */
+
+import { practice } from '../../practice.ts';
 import type { Plan } from '../plan.ts';
-import { practice } from '../practice.ts';
 import type { Prism } from '../solid.ts';
 import { type Corner, type CornerSetting, type Joint, plain } from './joint.ts';
 

@@ -1,8 +1,9 @@
 /** What makes keys or splines in a miter impossible. */
+
+import { practice } from '../../practice.ts';
 import type { Values } from '../../values.ts';
 import { keyShare, mostKeys, splineSection } from '../joints/miter.ts';
 import { plan } from '../plan.ts';
-import { practice } from '../practice.ts';
 import { both, type Condition } from '../refusal.ts';
 import { countWithin, positive } from './joint-inputs.ts';
 

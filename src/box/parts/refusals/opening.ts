@@ -1,6 +1,7 @@
 /** What makes the way the box opens impossible: notch, liner, saw line, hinges. */
+
+import { practice } from '../../practice.ts';
 import type { Values } from '../../values.ts';
-import { practice } from '../practice.ts';
 import { both, type Condition } from '../refusal.ts';
 
 const notched = (v: Values) => v.kind === 'sliding' && v.pull === 'notch';
@@ -18,6 +19,9 @@ const upToPanel = (v: Values) => v.lidLip + v.lidThickness;
 const aboveFloor = (v: Values) => v.outsideHeight - v.bottomLip - v.bottomTongue;
 const insideLid = (v: Values) => v.lidHeight - upToPanel(v);
 const narrower = (v: Values) => Math.min(v.insideLength, v.insideWidth);
+/** A liner as thick as half of what a given outside leaves between the walls. */
+export const linerFills = (v: Values, wallToWall: number) =>
+  lifts(v) && v.sizeFrom === 'outside' && wallToWall > 0 && 2 * v.linerThickness >= wallToWall;
 const back = (v: Values) => Math.max(v.outsideLength, v.outsideWidth);
 
 export const openingConditions: readonly Condition[] = [
@@ -71,7 +75,7 @@ export const openingConditions: readonly Condition[] = [
   },
   {
     id: 'liner-fills-box',
-    breaks: (v) => lifts(v) && narrower(v) > 0 && 2 * v.linerThickness >= narrower(v),
+    breaks: (v) => linerFills(v, narrower(v)),
     what: (v) => `Two liners of ${both(v.linerThickness)} fill an inside ${both(narrower(v))} wide.`,
     field: () => 'linerThickness',
     limit: 'most',

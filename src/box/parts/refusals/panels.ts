@@ -1,6 +1,7 @@
 /** What makes the bottom, the lid's panel or their grooves impossible. */
+
+import { practice } from '../../practice.ts';
 import type { Values } from '../../values.ts';
-import { practice } from '../practice.ts';
 import { both, type Condition } from '../refusal.ts';
 
 const inGroove = (v: Values) => v.bottomSeat === 'groove';

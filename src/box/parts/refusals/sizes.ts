@@ -1,6 +1,7 @@
 /** What makes a box impossible by its sizes. */
 import type { Values } from '../../values.ts';
 import { both, type Condition } from '../refusal.ts';
+import { linerFills } from './opening.ts';
 
 /** Least inside that is offered as a cure, mm: ours. */
 const someRoom = 10;
@@ -19,11 +20,12 @@ const leading =
 const noRoom = (
   id: string,
   name: string,
-  inside: 'insideLength' | 'insideWidth' | 'insideHeight',
+  inside: 'clearLength' | 'clearWidth' | 'insideHeight',
   field: ReturnType<typeof leading>,
 ): Condition => ({
   id,
-  breaks: (v) => !(v[inside] > hair) && !lidFills(v, inside),
+  breaks: (v) =>
+    !(v[inside] > hair) && !lidFills(v, inside) && !linerFills(v, Math.min(v.insideLength, v.insideWidth)),
   what: (v) => `No room is left inside: the inside ${name} comes to ${both(v[inside])}.`,
   field,
   limit: 'least',
@@ -42,14 +44,10 @@ const tooLarge = (
   id: string,
   word: string,
   contents: 'contentsLength' | 'contentsWidth',
-  inside: 'insideLength' | 'insideWidth',
+  inside: 'clearLength' | 'clearWidth',
   wanted: 'wantedLength' | 'wantedWidth',
 ): Condition => {
-  const excess = (v: Values) =>
-    v[contents] +
-    2 * Math.max(0, v.lining) +
-    (v.kind === 'lift-off' ? 2 * Math.max(0, v.linerThickness) : 0) -
-    v[inside];
+  const excess = (v: Values) => v[contents] + 2 * Math.max(0, v.lining) - v[inside];
   return {
     id,
     breaks: (v) => v[inside] > hair && excess(v) > 1e-6,
@@ -70,8 +68,8 @@ export const sizeConditions: readonly Condition[] = [
     limit: 'least',
     to: () => 6,
   },
-  noRoom('no-length-inside', 'length', 'insideLength', leading('contentsLength', 'wantedLength')),
-  noRoom('no-width-inside', 'width', 'insideWidth', leading('contentsWidth', 'wantedWidth')),
+  noRoom('no-length-inside', 'length', 'clearLength', leading('contentsLength', 'wantedLength')),
+  noRoom('no-width-inside', 'width', 'clearWidth', leading('contentsWidth', 'wantedWidth')),
   {
     id: 'lid-thicker-than-space',
     breaks: (v) => !(v.insideHeight > 0) && lidFills(v, 'insideHeight'),
@@ -82,8 +80,8 @@ export const sizeConditions: readonly Condition[] = [
     to: (v) => spaceForLid(v) - someRoom,
   },
   noRoom('no-height-inside', 'height', 'insideHeight', leading('contentsHeight', 'wantedHeight')),
-  tooLarge('contents-too-long', 'long', 'contentsLength', 'insideLength', 'wantedLength'),
-  tooLarge('contents-too-wide', 'wide', 'contentsWidth', 'insideWidth', 'wantedWidth'),
+  tooLarge('contents-too-long', 'long', 'contentsLength', 'clearLength', 'wantedLength'),
+  tooLarge('contents-too-wide', 'wide', 'contentsWidth', 'clearWidth', 'wantedWidth'),
   {
     id: 'contents-too-high',
     breaks: (v) => v.insideHeight > 0 && v.contentsHeight + Math.max(0, v.lining) - v.insideHeight > 1e-6,
