@@ -132,7 +132,7 @@ export interface Box {
   readonly angleError: number;
   readonly lengthError: number;
 
-  /** Verdicts the reader accepts on purpose: rule and reason. */
+  /** Verdicts the reader accepts on purpose: the check's id and the reason. */
   readonly accepted: Readonly<Record<string, string>>;
 }
 

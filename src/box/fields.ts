@@ -4,7 +4,7 @@
  * Steps are shop sizes: one for readers in millimeters, one for readers in inches (a fraction, kept in mm).
  * Over 150 lines, because one table with a row for each input is easier to check than several.
  */
-import type { Kind } from '../units/index.ts';
+import type { Kind, UnitSystem } from '../units/index.ts';
 import type { Box } from './box.ts';
 import { woodLabel, woodNote } from './wood-words.ts';
 import { woods } from './woods.ts';
@@ -63,6 +63,10 @@ type KeysOf<T> = { [K in keyof Box]: Box[K] extends T ? K : never }[keyof Box];
 export type NumberName = KeysOf<number>;
 /** Names of the inputs that are one of a few words. */
 export type ChoiceName = Exclude<keyof Box, NumberName | 'name' | 'items' | 'accepted'>;
+
+/** The step of a number for a reader of these units, in the stored unit. */
+export const stepOf = (field: NumberField, system: UnitSystem): number =>
+  system === 'inch' && field.inchStep ? field.inchStep : field.step;
 
 /** A length in whole millimeters or eighths of an inch. */
 export const length = (label: string, low: number, high: number, help?: string): NumberField => ({

@@ -5,12 +5,15 @@
  * from its present value in shop steps of growing width, then the threshold is closed in on. Runs when a reader asks,
  * not at each movement of a slider (about 2000 evaluations).
  */
+
+import { format, type UnitSystem } from '../units/index.ts';
+import { clean } from '../units/rounding.ts';
 import type { Box } from './box.ts';
-import { checks } from './checks/index.ts';
+import { verdicts } from './checks/index.ts';
 import { designBox } from './design.ts';
 import { evaluate } from './evaluate.ts';
-import { fields, type NumberName } from './fields.ts';
-import { type Check, judge } from './verdict.ts';
+import { fields, type NumberName, stepOf } from './fields.ts';
+import { type Check, judge, type State } from './verdict.ts';
 
 export interface Change {
   readonly input: NumberName;
@@ -45,55 +48,88 @@ const inputs = (Object.keys(fields) as (keyof Box)[]).filter(
   (name): name is NumberName => fields[name].type === 'number' && !given.includes(name as NumberName),
 );
 
-/** How much is wrong with a box: what must not grow. */
-function troubles(box: Box): number {
+const ranks: Readonly<Record<State, number>> = { usual: 0, unusual: 1, unknown: 1, breaks: 2 };
+/** How each check stands, by id, and what cannot be built. */
+function standing(box: Box) {
   const values = evaluate(box);
-  const breaking = checks.filter((check) => judge(check, values)?.state === 'breaks').length;
-  return breaking + designBox(box).refusals.length;
+  return {
+    ranks: new Map(verdicts(values).map(({ check, state }) => [check.id, ranks[state]])),
+    refused: designBox(box).refusals.length,
+  };
 }
 
-/** The nearest value in one direction that pleases the check, or `undefined`. */
-function nearest(box: Box, check: Check, input: NumberName, direction: 1 | -1): Change | undefined {
-  const { low, high, step } = fields[input];
+/** The nearest value in one direction that satisfies the check, or `undefined`. */
+function nearest(
+  box: Box,
+  check: Check,
+  input: NumberName,
+  direction: 1 | -1,
+  system: UnitSystem,
+): Change | undefined {
+  const field = fields[input];
+  const { low, high } = field;
+  const step = stepOf(field, system);
   const from = box[input];
-  const pleases = (value: number) => {
+  const satisfies = (value: number) => {
     const verdict = judge(check, evaluate({ ...box, [input]: value }));
     return verdict !== undefined && verdict.state === 'usual';
   };
-  const onGrid = (steps: number) =>
-    Math.min(high, Math.max(low, Math.round((from + direction * steps * step) / step) * step));
+  /** The reader's own steps that lie within the field. */
+  const [least, most] = [Math.ceil(low / step - 1e-9), Math.floor(high / step + 1e-9)];
+  const start = direction > 0 ? Math.floor(from / step + 1e-9) : Math.ceil(from / step - 1e-9);
+  const onGrid = (steps: number) => clean(Math.min(most, Math.max(least, start + direction * steps)) * step);
   let misses = 0;
   for (let steps = 1; ; steps = Math.ceil(steps * 1.3)) {
     const value = onGrid(steps);
-    if (pleases(value)) {
+    if (satisfies(value)) {
       // Between the last miss and this hit lies the threshold; close in on it by whole steps.
       let hit = steps;
       while (hit - misses > 1) {
         const middle = Math.floor((misses + hit) / 2);
-        if (pleases(onGrid(middle))) hit = middle;
+        if (satisfies(onGrid(middle))) hit = middle;
         else misses = middle;
       }
       const to = onGrid(hit);
       return { input, from, to, steps: Math.abs(to - from) / step };
     }
     misses = steps;
-    if (value <= low || value >= high) return undefined;
+    if (start + steps * direction <= least || start + steps * direction >= most) return undefined;
   }
 }
 
 /**
- * Ways to bring one verdict inside its usual range, each by one input, the smallest first.
+ * Ways to bring one verdict inside its usual range, each by one input and in steps of the reader's own units, the
+ * smallest first. None makes another rule stand worse, or a box impossible.
  * @returns at most three; empty where the verdict is usual already, or where no single input helps.
  */
-export function smallestChanges(box: Box, check: Check): Change[] {
+export function smallestChanges(box: Box, check: Check, system: UnitSystem): Change[] {
   const now = judge(check, evaluate(box));
   if (!now || now.state === 'usual') return [];
-  const before = troubles(box);
+  const before = standing(box);
+  /** A change too small to be written is none. */
+  const isSeen = ({ input, from, to }: Change) => {
+    const { kind, digits, denominator } = fields[input];
+    const shown = (value: number) =>
+      format(value, kind, {
+        system,
+        ...(digits !== undefined && { digits }),
+        ...(denominator && { denominator }),
+      });
+    return shown(from) !== shown(to);
+  };
+  const harmless = ({ input, to }: Change) => {
+    const after = standing({ ...box, [input]: to });
+    return (
+      after.refused <= before.refused &&
+      [...after.ranks].every(([id, rank]) => rank <= (before.ranks.get(id) ?? 0))
+    );
+  };
   return inputs
-    .flatMap((input) => ([1, -1] as const).map((direction) => nearest(box, check, input, direction)))
+    .flatMap((input) => ([1, -1] as const).map((direction) => nearest(box, check, input, direction, system)))
     .filter((change) => change !== undefined)
     .sort((a, b) => a.steps - b.steps)
-    .slice(0, 8)
-    .filter(({ input, to }) => troubles({ ...box, [input]: to }) <= before)
+    .filter(isSeen)
+    .slice(0, 12)
+    .filter(harmless)
     .slice(0, 3);
 }

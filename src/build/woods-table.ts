@@ -8,7 +8,7 @@
  */
 
 import { woodId } from '../box/packed-woods.ts';
-import { shrinkageFromCoefficient } from '../calc/movement.ts';
+import { coefficientFromShrinkage, shrinkageFromCoefficient } from '../calc/movement.ts';
 import type { Figure, Wood } from '../calc/wood.ts';
 import { type Row, readSources, readTable } from './tables.ts';
 
@@ -101,7 +101,14 @@ export function woodsTable(): readonly Wood[] {
       figures[key] = { value: Number((Number(text) * scale).toPrecision(6)), status, source };
   };
 
+  const ownShrinkage = new Set(readTable('shrinkage-green-to-ovendry').map(({ species }) => species));
+  /** Printed in one row with a neighbor, whose coefficients they are: their own shrinkage says more of them. */
+  const grouped = new Set<string>();
   for (const row of readTable('dimensional-change-coefficients')) {
+    if (/grouped row/.test(row.note ?? '') && ownShrinkage.has(row.species)) {
+      grouped.add(row.species!);
+      continue;
+    }
     const keys = row.source!.split('; ');
     put(row, 'radialCoefficient', row.cr_fraction_per_pct_mc, 'read', cite(row));
     put(row, 'tangentialCoefficient', row.ct_fraction_per_pct_mc, 'read', cite(row, keys.at(-1)));
@@ -173,6 +180,15 @@ export function woodsTable(): readonly Wood[] {
               source: `derived from the coefficient in ${from.source}`,
             }
           : undefined);
+      const coefficient = (printed: Figure | undefined, from: Figure | undefined): Figure | undefined =>
+        printed ??
+        (from && grouped.has(tableName)
+          ? {
+              value: Number(coefficientFromShrinkage.compute({ S: from.value }).toFixed(5)),
+              status: 'derived',
+              source: `derived from the shrinkage in ${from.source}; the printed coefficient is that of a group of neighbors`,
+            }
+          : undefined);
       return {
         id: woodId(runningName(tableName)),
         name: runningName(tableName),
@@ -181,8 +197,8 @@ export function woodsTable(): readonly Wood[] {
         group,
         isGroup: commercialGroups.includes(tableName),
         lowFiberSaturation: low,
-        radialCoefficient: figures.radialCoefficient,
-        tangentialCoefficient: figures.tangentialCoefficient,
+        radialCoefficient: coefficient(figures.radialCoefficient, figures.radialShrinkage),
+        tangentialCoefficient: coefficient(figures.tangentialCoefficient, figures.tangentialShrinkage),
         radialShrinkage: shrinkage(figures.radialShrinkage, figures.radialCoefficient),
         tangentialShrinkage: shrinkage(figures.tangentialShrinkage, figures.tangentialCoefficient),
         volumetricShrinkage: figures.volumetricShrinkage,

@@ -12,7 +12,13 @@ export const cupFromFaces = relation({
   result: { symbol: 'c', name: 'depth of the cup', unit: 'mm' },
   inputs: {
     C: { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] },
-    dM: { name: 'moisture of one face minus the other', unit: '%', range: [-10, 10], tex: '\\delta M' },
+    dM: {
+      name: 'moisture of one face minus the other',
+      unit: '%',
+      points: true,
+      range: [-10, 10],
+      tex: '\\delta M',
+    },
     w: { name: 'width', unit: 'mm', range: [5, 400] },
     T: { name: 'thickness', unit: 'mm', range: [1, 100] },
   },

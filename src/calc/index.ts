@@ -5,6 +5,7 @@ import * as bottom from './bottom.ts';
 import * as cup from './cup.ts';
 import * as diffusionSeries from './diffusion-series.ts';
 import * as dividers from './dividers.ts';
+import * as dovetail from './dovetail.ts';
 import * as filmTimes from './film-times.ts';
 import * as fingerLayout from './finger-layout.ts';
 import * as finish from './finish.ts';
@@ -39,6 +40,7 @@ const subjects = [
   cup,
   diffusionSeries,
   dividers,
+  dovetail,
   fingerLayout,
   finish,
   finishFilm,

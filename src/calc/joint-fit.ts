@@ -86,7 +86,7 @@ export const fingerSwelling = relation({
   inputs: {
     f: { name: 'finger width', unit: 'mm', range: [1, 60] },
     C: { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] },
-    dM: { name: 'moisture taken up from the glue', unit: '%', range: [0, 8], tex: '\\Delta M' },
+    dM: { name: 'moisture taken up from the glue', unit: '%', points: true, range: [0, 8], tex: '\\Delta M' },
   },
   expression: 'f C dM',
   compute: ({ f, C, dM }) => f * C * dM,

@@ -13,7 +13,11 @@ import type { Refused } from './refusal.ts';
 import { relation } from './relation.ts';
 
 /** Air that the published table was computed for: °C and % relative humidity (Wood Handbook Table 4-2). */
-export const tabulatedAir = { temperature: [-1.1, 132.2], humidity: [5, 95] } as const;
+export const tabulatedAir = {
+  /** 30 to 270 °F, as the table is printed. */
+  temperature: [(30 - 32) / 1.8, (270 - 32) / 1.8],
+  humidity: [5, 95],
+} as const;
 
 const t = { name: 'temperature', unit: 'degC', range: tabulatedAir.temperature } as const;
 const published = { evidence: 'published', source: 'wood-handbook-2021' } as const;

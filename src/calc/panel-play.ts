@@ -73,7 +73,12 @@ export const playAtDampest = relation({
   id: 'play-at-dampest',
   title: 'Play on the dampest day, both sides together',
   result: { symbol: 'p_w', name: 'play on the dampest day', unit: 'mm' },
-  inputs: { p, W, C, u: { name: 'rise in moisture content from today', unit: '%', range: [0, 30] } },
+  inputs: {
+    p,
+    W,
+    C,
+    u: { name: 'rise in moisture content from today', unit: '%', points: true, range: [0, 30] },
+  },
   expression: 'p - W * C * u',
   compute: ({ p, W, C, u }) => p - W * C * u,
   evidence: 'derived',

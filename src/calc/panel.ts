@@ -27,8 +27,8 @@ export const panelPractice = {
 
 const W = { name: 'width across the grain', unit: 'mm', range: [10, 600] } as const;
 const C = { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] } as const;
-const u = { name: 'rise in moisture content from today', unit: '%', range: [0, 30] } as const;
-const f = { name: 'fall in moisture content from today', unit: '%', range: [0, 30] } as const;
+const u = { name: 'rise in moisture content from today', unit: '%', points: true, range: [0, 30] } as const;
+const f = { name: 'fall in moisture content from today', unit: '%', points: true, range: [0, 30] } as const;
 const c = { name: 'running allowance in all', unit: 'mm', range: [0, 2] } as const;
 const p = { name: 'play today in all', unit: 'mm', range: [0, 20] } as const;
 const g = { name: 'groove depth', unit: 'mm', range: [1, 20] } as const;

@@ -42,6 +42,8 @@ export interface SymbolSpec {
   readonly range: readonly [low: number, high: number];
   /** Whole numbers only (counts). */
   readonly whole?: true;
+  /** A difference of two percentages, said as percentage points: "3 points". */
+  readonly points?: true;
   /** LaTeX, where the mathjs name alone would look wrong: `\\Delta M`. */
   readonly tex?: string;
 }

@@ -30,6 +30,9 @@ const tidy = (text: string): string =>
   text
     .replace(/(\d)\u202f(?=\d{3})/g, '$1')
     .replace(/[¼-¾⅐-⅞↉]/g, ' $&')
+    // A fraction written small, "1¹/₂"; any other small digit is a power, which no field wants.
+    .replace(/([⁰¹²³⁴-⁹]+) ?[/\u2044] ?([₀-₉]+)/g, ' $1/$2')
+    .replace(/(\d) ?[⁰¹²³⁴-⁹₀-₉]+(?![\d⁰¹²³⁴-⁹₀-₉]*\/)/g, '$1^')
     .normalize('NFKC')
     .toLowerCase()
     .replace(/[’‘′`´]/g, "'")
@@ -81,6 +84,9 @@ function readKind(text: string, kind: Kind, system: UnitSystem): number | string
   if (feet) {
     const long = read(feet[1]!, [foot], spec);
     const rest = read(feet[2]!, [inch], spec);
+    // Elsewhere an apostrophe parts thousands.
+    if (/^\d{3}$/.test(feet[2]!))
+      return `Write ${feet[1]}${feet[2]}, or add the unit of the last number, because ${text} can mean both.`;
     if (typeof long === 'string') return long;
     if (typeof rest === 'string') return rest;
     return clean(text.startsWith('-') ? long - rest : long + rest);

@@ -2,14 +2,10 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import type { Box } from '../box/box.ts';
-import { type ChoiceName, fields, type NumberField, type NumberName } from '../box/fields.ts';
+import { type ChoiceName, fields, type NumberField, type NumberName, stepOf } from '../box/fields.ts';
 import type { Store } from '../notebook/use-store.ts';
 import { fieldUnit, format, toField, type UnitSystem } from '../units/index.ts';
 import { readNumber } from './read-number.ts';
-
-/** The slider's step: each reader's own shop sizes. */
-const stepOf = (field: NumberField, system: UnitSystem) =>
-  system === 'inch' && field.inchStep ? field.inchStep : field.step;
 
 export function Control({ name, store }: { name: NumberName | ChoiceName; store: Store }) {
   const field = fields[name];

@@ -25,7 +25,7 @@ export function PutInMyBox({ model, inputs, rules }: Props & { model: Model }) {
         {verdictsOf(model.checks, store.values.value)
           .filter(({ check }) => rules.includes(check.rule))
           .map((verdict) => (
-            <VerdictLine key={verdict.check.rule + verdict.check.label} verdict={verdict} />
+            <VerdictLine key={verdict.check.id} verdict={verdict} />
           ))}
       </ul>
       <p>

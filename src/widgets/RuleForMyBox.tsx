@@ -14,7 +14,7 @@ export function RuleForMyBox({ model, rule }: { model: Model; rule: string }) {
       </p>
       <ul class="verdicts">
         {found.map((verdict) => (
-          <VerdictLine key={verdict.check.label} verdict={verdict} />
+          <VerdictLine key={verdict.check.id} verdict={verdict} />
         ))}
       </ul>
     </section>

@@ -2,7 +2,7 @@
  * The answer to "why?" for one number: the relation in symbols, with the reader's numbers, what moves it most, where
  * it comes from, and the rule that teaches it. Fetched with the first reason that is opened.
  */
-import type { Card, Unit } from '../calc/relation.ts';
+import type { Card, SymbolSpec } from '../calc/relation.ts';
 import { sensitivity, type Working } from '../calc/working.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { format, type UnitSystem } from '../units/index.ts';
@@ -13,13 +13,13 @@ import { words, wordsMissing } from './words.ts';
 const root = import.meta.env.BASE_URL;
 
 /** Decimals of an input: pure numbers such as a coefficient of 0.00248 need as many as they have. */
-const digitsOf = (unit: Unit) => (kindOfUnit(unit) === 'number' ? undefined : 2);
+const digitsOf = (spec: SymbolSpec) => (kindOfUnit(spec) === 'number' ? undefined : 2);
 
 /** Puts numbers into the places that `equationOf` left for them: `<mn class="n-t">`. */
 function fill(numbers: string, of: Card, given: Readonly<Record<string, number>>, system: UnitSystem) {
   return numbers.replace(/<mn class="n-(\w+)">[^<]*<\/mn>/g, (_, symbol: string) => {
-    const { unit } = of.inputs[symbol]!;
-    return `<mn>${format(given[symbol]!, kindOfUnit(unit), { system, digits: digitsOf(unit) })}</mn>`;
+    const spec = of.inputs[symbol]!;
+    return `<mn>${format(given[symbol]!, kindOfUnit(spec), { system, digits: digitsOf(spec) })}</mn>`;
   });
 }
 
@@ -95,15 +95,15 @@ export function Why({ working, rule, units }: WhyProps) {
         {Object.entries(of.inputs).map(([symbol, spec]) => (
           <li key={symbol}>
             <SymbolName symbol={symbol} /> {said.names[symbol]}:{' '}
-            <Quantity value={given[symbol]!} kind={kindOfUnit(spec.unit)} digits={digitsOf(spec.unit)} />
+            <Quantity value={given[symbol]!} kind={kindOfUnit(spec)} digits={digitsOf(spec)} />
           </li>
         ))}
       </ul>
       {beyond && (
         <p class="message">
           No number: {said.names[beyond.symbol]} is outside the range of this relation,{' '}
-          <Quantity value={beyond.spec.range[0]} kind={kindOfUnit(beyond.spec.unit)} /> to{' '}
-          <Quantity value={beyond.spec.range[1]} kind={kindOfUnit(beyond.spec.unit)} />.
+          <Quantity value={beyond.spec.range[0]} kind={kindOfUnit(beyond.spec)} /> to{' '}
+          <Quantity value={beyond.spec.range[1]} kind={kindOfUnit(beyond.spec)} />.
         </p>
       )}
       {strongest && !beyond && (

@@ -1,5 +1,5 @@
 /** Which kind of number a relation's unit makes, so that `format` can print it in the reader's units. */
-import type { Unit } from '../calc/relation.ts';
+import type { SymbolSpec, Unit } from '../calc/relation.ts';
 import type { Kind } from '../units/index.ts';
 
 const kinds: Partial<Record<Unit, Kind>> = {
@@ -10,10 +10,11 @@ const kinds: Partial<Record<Unit, Kind>> = {
   'N/mm': 'lineLoad',
   MPa: 'stress',
   g: 'mass',
-  '%': 'points',
+  '%': 'percent',
   degC: 'temperature',
   deg: 'angle',
   day: 'days',
 };
 
-export const kindOfUnit = (unit: Unit): Kind => kinds[unit] ?? 'number';
+export const kindOfUnit = ({ unit, points }: Pick<SymbolSpec, 'unit' | 'points'>): Kind =>
+  points ? 'points' : (kinds[unit] ?? 'number');

@@ -29,7 +29,7 @@ describe('the wait for the wood', () => {
     expect(diffusionOf(of({ species: 'apple' }), 8)).toEqual({
       refused: expect.stringMatching(/no density/),
     });
-    expect(state('thickness-squared', { species: 'apple' })).toBeUndefined();
+    expect(state('thickness-squared', { species: 'apple' })).toBe('unknown');
   });
 });
 

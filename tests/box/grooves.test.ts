@@ -30,13 +30,19 @@ describe('the lip beside the lid’s groove', () => {
     expect(state('push the lid’s lip takes', { push: 35 })).toBe('usual');
   });
 
-  test('gets no push and no verdict on it where the strength of the wood across the grain is not known', () => {
-    expect(evaluate({ ...exampleBox, species: 'no such wood' }).lidLipPush).toBeNaN();
-    expect(state('push the lid’s lip takes', { species: 'no such wood' })).toBeUndefined();
+  test('gets no push where the strength of the wood across the grain is not known, and the verdict says why', () => {
+    expect(evaluate({ ...exampleBox, species: 'sugar-maple' }).lidLipPush).toBeNaN();
+    expect(state('push the lid’s lip takes', { species: 'sugar-maple' })).toBe('unknown');
+    expect(
+      judge(
+        groovesChecks.find(({ id }) => id === 'lip-beside-lid-groove-push')!,
+        evaluate({ ...exampleBox, species: 'sugar-maple' }),
+      )?.because,
+    ).toMatch(/no strength across the grain/);
   });
 
-  test('is not asked about where the lid has no groove', () => {
-    expect(state(label, { kind: 'lift-off' })).toBeUndefined();
+  test('is asked about for a lid held in four walls as well', () => {
+    expect(state(label, { kind: 'lift-off', lidLip: 2 })).toBe('unusual');
   });
 });
 

@@ -1,6 +1,7 @@
 /** What the notebook says about the corners of a box. Limits are common practice, no source, unless named. */
 import { describe, expect, test } from 'vitest';
 import { type Box, exampleBox } from '../../src/box/box.ts';
+import { verdicts } from '../../src/box/checks/index.ts';
 import { jointsChecks } from '../../src/box/checks/joints.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { judge } from '../../src/box/verdict.ts';
@@ -11,7 +12,7 @@ function states(changes: Partial<Box> = {}): Record<string, string> {
   return Object.fromEntries(
     jointsChecks.flatMap((check) => {
       const verdict = judge(check, values);
-      return verdict ? [[check.rule, verdict.state]] : [];
+      return verdict ? [[check.id, verdict.state]] : [];
     }),
   );
 }
@@ -104,8 +105,39 @@ describe('checks flip where they should', () => {
 
   // Four tails have eight slanted cheeks: 8 × 9.5² × √(1 + 1/49) = 729 mm², against half the end face, 214 mm².
   test('dovetails count their slanted cheeks', () => {
-    expect(states({ joint: 'dovetail', tailCount: 4 })).toEqual({ 'long-grain-to-long-grain': 'usual' });
+    expect(states({ joint: 'dovetail', tailCount: 4 })['long-grain-to-long-grain']).toBe('usual');
     expect(evaluate({ ...exampleBox, joint: 'dovetail', tailCount: 4 }).longGrainArea).toBeCloseTo(729.3, 1);
+  });
+
+  test('tails with a neck finer than half the wall are named, in the box and in a low lid', () => {
+    const tails: Partial<Box> = { joint: 'dovetail', wall: 9.5, tailCount: 2, pinWidth: 5, dovetailSlope: 7 };
+    // 45 / 2 − 5 − 2·9.5/7 = 14.79 at the root, and 20 / 2 − 5 − 2.71 = 2.29 in a lid 20 high.
+    const judged = (box: Partial<Box>) =>
+      Object.fromEntries(
+        verdicts(evaluate({ ...exampleBox, ...box })).map(({ check, state, measured }) => [
+          check.id,
+          [state, measured.toFixed(2)],
+        ]),
+      );
+    expect(judged(tails)['finger-width-tail']).toEqual(['usual', '14.79']);
+    expect(
+      judged({ ...tails, kind: 'lift-off', lidHeight: 20, headroom: 29.5 })['finger-width-tail-lid'],
+    ).toEqual(['unusual', '2.29']);
+  });
+
+  test('a plain miter is told to take keys, not finer fingers; the walls of five heights hear the right direction', () => {
+    const because = (box: Partial<Box>, id: string) =>
+      verdicts(evaluate({ ...exampleBox, ...box })).find(({ check }) => check.id === id)!.because;
+    expect(because({ joint: 'mitre' }, 'long-grain-to-long-grain')).toMatch(/keys or a spline/);
+    expect(because({ joint: 'mitre' }, 'long-grain-to-long-grain')).not.toMatch(/fingers/);
+    for (const wantedHeight of [37, 40, 43, 47, 50, 52]) {
+      const box = { ...exampleBox, sizeFrom: 'outside', wantedHeight, fingerWidth: 9 } as const;
+      const { oddCount, jointedHeight } = evaluate(box);
+      const higher = oddCount * 9 > jointedHeight;
+      expect(because(box, 'odd-finger-count')).toMatch(higher ? /more height/ : /less height/);
+      // Taken at its word, it comes out: the odd count fills the height that way.
+      expect(Math.sign(oddCount * 9 - wantedHeight)).toBe(higher ? 1 : -1);
+    }
   });
 
   test('keys and splines are not counted, so nothing is said about them', () => {

@@ -38,14 +38,15 @@ describe('wall thickness', () => {
 
 describe('bottom thickness', () => {
   // Common practice, no source.
-  test('a solid bottom of 1/4 in passes, 5/16 in passes, less is flagged', () => {
+  test('a solid bottom of 6 mm or 1/4 in passes, up to 8 mm or 5/16 in, less is flagged', () => {
     const solid = (bottomThickness: number) =>
       state('bottom-thickness', { bottom: 'solid', bottomThickness });
     expect(solid(inch / 4)).toBe('usual');
     expect(solid((5 / 16) * inch)).toBe('usual');
     expect(solid(8)).toBe('usual');
     expect(solid((7 / 32) * inch)).toBe('unusual');
-    expect(solid(6)).toBe('unusual');
+    expect(solid(6)).toBe('usual');
+    expect(solid(5.9)).toBe('unusual');
     expect(solid((1 / 8) * inch)).toBe('unusual');
   });
 

@@ -14,7 +14,10 @@ const headings: Readonly<Record<string, string>> = {
 };
 const byTableName = new Map(allWoods.map((wood) => [wood.tableName, wood]));
 
-test('every printed movement coefficient is loaded exactly and is marked as read', () => {
+/** Printed in Table 13-5 in one row with a neighbor: the figures are the neighbor's too. */
+const grouped = ['green ash', 'sweet birch', 'cedar elm'];
+
+test('every printed movement coefficient is loaded exactly and is marked as read, save those of a group', () => {
   let checked = 0;
   for (const row of readTable('dimensional-change-coefficients')) {
     const wood = byTableName.get(headings[row.species!] ?? row.species!)!;
@@ -23,11 +26,18 @@ test('every printed movement coefficient is loaded exactly and is marked as read
       [wood.tangentialCoefficient, row.ct_fraction_per_pct_mc],
     ] as const) {
       if (!printed) continue;
+      if (grouped.includes(wood.name)) {
+        expect([wood.name, figure?.status]).toEqual([wood.name, 'derived']);
+        expect(figure!.source).toMatch(/shrinkage.*group of neighbors/);
+        continue;
+      }
       expect([wood.name, figure?.value, figure?.status]).toEqual([wood.name, Number(printed), 'read']);
       checked++;
     }
   }
-  expect(checked).toBe(113); // 56 woods with both figures, black willow with the radial one (Wood Handbook Table 13-5)
+  // 56 woods with both figures, black willow with the radial one (Wood Handbook Table 13-5); of those, three are printed
+  // in one row with a neighbor and have a shrinkage of their own.
+  expect(checked).toBe(113 - 2 * grouped.length);
 });
 
 test('every printed shrinkage is loaded exactly and is marked as read', () => {

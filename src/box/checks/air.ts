@@ -6,12 +6,27 @@ const FORTNIGHT = 14;
 
 export const airChecks: readonly Check[] = [
   {
+    id: 'write-the-humidity',
+    rule: 'write-the-humidity',
+    label: 'humidity at the dampest, above that at the driest',
+    kind: 'points',
+    measure: (v) => v.humidityDamp - v.humidityDry,
+    usual: () => [0, 90],
+    works: () => [0, 90],
+    says: {
+      low: 'The driest time of the year is damper than the dampest: swap the two, since the gaps are reckoned for the wider swing.',
+      high: '',
+      inside: 'The year goes from dry to damp.',
+    },
+  },
+  {
+    id: 'thickness-squared',
     rule: 'thickness-squared',
     label: 'days until the walls have made nine tenths of a change',
     kind: 'days',
-    applies: (v) => !Number.isNaN(v.waitWall),
     measure: (v) => v.waitWall,
     usual: () => [0, FORTNIGHT],
+    unknown: 'The tables give no density for this wood, so how fast it takes up moisture is not known here.',
     says: {
       low: '',
       high: 'The usual week or two is too short for walls as thick as these. Weigh an offcut until it stops.',
@@ -19,12 +34,12 @@ export const airChecks: readonly Check[] = [
     },
   },
   {
+    id: 'cut-oversize-and-rest',
     rule: 'cut-oversize-and-rest',
     label: 'wood left to plane off, both faces together',
     kind: 'length',
     measure: (v) => 2 * v.planing,
-    // 1/16 to 1/8 in: common practice, no source.
-    usual: () => [1.5, 3.2],
+    usual: { mm: [1.5, 3], inch: [1 / 16, 1 / 8] },
     says: {
       low: 'Too little to take out the bend that fresh-sawn pieces may get as they rest.',
       high: 'More than most makers leave; each slice of the board costs that much more.',

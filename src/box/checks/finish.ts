@@ -4,11 +4,12 @@ import type { Check } from '../verdict.ts';
 
 export const finishChecks: readonly Check[] = [
   {
+    id: 'no-finish-on-running-surfaces',
     rule: 'no-finish-on-running-surfaces',
     label: 'play of the lid on the dampest day, less three coats on its edges',
     kind: 'length',
     digits: 2,
-    applies: (v) => v.kind === 'sliding' && !Number.isNaN(v.lidPlayDamp),
+    applies: (v) => v.kind === 'sliding',
     measure: (v) => v.lidPlayDamp - filmBuild.compute({ f: 2, n: 3, h: COAT }),
     usual: () => [0, Number.POSITIVE_INFINITY],
     says: {

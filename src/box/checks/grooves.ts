@@ -6,7 +6,6 @@ import type { Check } from '../verdict.ts';
 const inch = 25.4;
 const open = Number.POSITIVE_INFINITY;
 
-const hasLidGroove = (v: Values) => v.kind === 'sliding';
 const hasBottomGroove = (v: Values) => v.bottomSeat === 'groove';
 
 /** The push a lip takes against the push the reader expects. */
@@ -16,11 +15,12 @@ const push = (
   hasGroove: (v: Values) => boolean,
   measure: (v: Values) => number,
 ): Check => ({
+  id: `${rule}-push`,
   rule,
   label,
   kind: 'force',
-  // Without the wood's strength across the grain there is no push to judge.
-  applies: (v) => hasGroove(v) && Number.isFinite(v.tensionPerpendicular),
+  applies: hasGroove,
+  unknown: 'The tables have no strength across the grain for this wood, so what its lip takes is not known.',
   measure,
   usual: (v) => [v.push, open],
   says: {
@@ -32,10 +32,12 @@ const push = (
 
 /** Depth of one groove as a share of the wall. */
 const depth = (
+  id: string,
   label: string,
   hasGroove: (v: Values) => boolean,
   groove: 'grooveDepth' | 'lidGrooveDepth',
 ): Check => ({
+  id,
   rule: 'groove-depth',
   label,
   kind: 'percent',
@@ -52,20 +54,26 @@ const depth = (
 
 export const groovesChecks: readonly Check[] = [
   {
+    id: 'lip-beside-lid-groove',
     rule: 'lip-beside-lid-groove',
     label: 'wood above the lid’s groove',
     kind: 'length',
-    applies: hasLidGroove,
     measure: (v) => v.lidLip,
-    usual: () => [inch / 8, inch / 4],
+    usual: { mm: [3.2, 6], inch: [1 / 8, 1 / 4] },
     says: {
       low: 'Thinner than makers accept: a knock or a thumb splits it off along the grain.',
       high: 'More than it needs: strong, but it looks heavy and hides the lid.',
       inside: 'Thick enough for handling; half as much would have a quarter of the strength.',
     },
   },
-  push('lip-beside-lid-groove', 'push the lid’s lip takes', hasLidGroove, (v) => v.lidLipPush),
+  push(
+    'lip-beside-lid-groove',
+    'push the lid’s lip takes',
+    () => true,
+    (v) => v.lidLipPush,
+  ),
   {
+    id: 'lip-below-bottom-groove',
     rule: 'lip-below-bottom-groove',
     label: 'wood below the bottom’s groove',
     kind: 'length',
@@ -79,9 +87,10 @@ export const groovesChecks: readonly Check[] = [
     },
   },
   push('lip-below-bottom-groove', 'push the bottom’s lip takes', hasBottomGroove, (v) => v.bottomLipPush),
-  depth('depth of the bottom’s groove, share of the wall', hasBottomGroove, 'grooveDepth'),
-  depth('depth of the lid’s groove, share of the wall', hasLidGroove, 'lidGrooveDepth'),
+  depth('groove-depth', 'depth of the bottom’s groove, share of the wall', hasBottomGroove, 'grooveDepth'),
+  depth('groove-depth-lid', 'depth of the lid’s groove, share of the wall', () => true, 'lidGrooveDepth'),
   {
+    id: 'groove-inside-one-finger',
     rule: 'groove-inside-one-finger',
     label: 'finger left above the bottom’s groove',
     kind: 'length',

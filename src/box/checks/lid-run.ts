@@ -14,6 +14,7 @@ const halfOpen = {
 export const lidRunChecks: readonly Check[] = [
   {
     ...halfOpen,
+    id: 'pull-in-the-middle',
     rule: 'pull-in-the-middle',
     label: 'half-open lid in its grooves, pulled where you pull',
     // At twice the jam length the drag has doubled; to call that the limit is this notebook's choice.
@@ -21,12 +22,14 @@ export const lidRunChecks: readonly Check[] = [
     works: (v) => [v.jamLength, open],
     says: {
       low: 'So far off the middle it drags twice as hard or more; at half this limit it jams, however hard you pull.',
+      breaks: 'So far off the middle it jams, however hard you pull.',
       high: '',
       inside: 'Long enough in its grooves to run straight.',
     },
   },
   {
     ...halfOpen,
+    id: 'long-lids-run-short-ones-jam',
     rule: 'long-lids-run-short-ones-jam',
     label: 'half-open lid in its grooves, pulled at its edge',
     usual: (v) => [v.jamLengthAtEdge, open],

@@ -20,19 +20,22 @@ const roomBeside = (v: Values) => {
 
 export const proportionChecks: readonly Check[] = [
   {
+    id: 'design-from-the-inside',
     rule: 'design-from-the-inside',
     label: 'room on each side of the contents',
     kind: 'length',
     measure: (v) => roomBeside(v) / 2,
-    usual: () => [3, 6],
+    usual: { mm: [3, 6], inch: [1 / 8, 1 / 4] },
     works: () => [0, open],
     says: {
       low: 'Fingers need room to lift the contents out.',
+      breaks: 'The contents do not go in.',
       high: 'More room than usual: the contents may slide about.',
       inside: 'The contents go in, and fingers can take them out.',
     },
   },
   {
+    id: 'design-from-the-inside-above',
     rule: 'design-from-the-inside',
     label: 'room above the contents',
     kind: 'length',
@@ -41,11 +44,13 @@ export const proportionChecks: readonly Check[] = [
     works: () => [0, open],
     says: {
       low: 'The lid needs to clear the contents.',
+      breaks: 'The lid meets the contents before it is shut.',
       high: '',
       inside: 'The lid clears the contents.',
     },
   },
   {
+    id: 'linings-and-dividers-first',
     rule: 'linings-and-dividers-first',
     label: 'room left by lining and dividers',
     kind: 'length',
@@ -60,6 +65,7 @@ export const proportionChecks: readonly Check[] = [
     },
   },
   {
+    id: 'outside-is-inside-plus-two-walls',
     rule: 'outside-is-inside-plus-two-walls',
     label: 'smallest inside size',
     kind: 'length',
@@ -73,6 +79,7 @@ export const proportionChecks: readonly Check[] = [
     },
   },
   {
+    id: 'simple-ratio',
     rule: 'simple-ratio',
     label: 'outside length to width',
     kind: 'ratio',
@@ -85,6 +92,7 @@ export const proportionChecks: readonly Check[] = [
     },
   },
   {
+    id: 'height-from-width',
     rule: 'height-from-width',
     label: 'outside height to width',
     kind: 'ratio',

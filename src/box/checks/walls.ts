@@ -9,6 +9,7 @@ const span = (v: Values) => Math.min(v.insideLength, v.insideWidth);
 
 export const wallsChecks: readonly Check[] = [
   {
+    id: 'wall-thickness',
     rule: 'wall-thickness',
     label: 'wall thickness',
     kind: 'length',
@@ -21,6 +22,7 @@ export const wallsChecks: readonly Check[] = [
     },
   },
   {
+    id: 'walls-cost-inside-volume',
     rule: 'walls-cost-inside-volume',
     label: 'room the walls leave around the contents',
     kind: 'length',
@@ -39,20 +41,21 @@ export const wallsChecks: readonly Check[] = [
     },
   },
   {
+    id: 'bottom-thickness',
     rule: 'bottom-thickness',
     label: 'thickness of the solid bottom',
     kind: 'length',
     applies: (v) => v.bottom === 'solid',
     measure: (v) => v.bottomThickness,
-    // 1/4 to 5/16 in; the metric reader's 8 mm is the same board.
-    usual: () => [inch / 4, 8],
+    usual: { mm: [6, 8], inch: [1 / 4, 5 / 16] },
     says: {
-      low: 'Under 6.4 mm (1/4 in) a solid bottom drums when tapped and gives under a finger.',
+      low: 'Under 6 mm (1/4 in) a solid bottom drums when tapped and gives under a finger.',
       high: 'Thicker than usual: sound, but it costs height and weight.',
       inside: 'Taps dull and short, and leaves wood for a thinned edge.',
     },
   },
   {
+    id: 'bottom-thickness-plywood',
     rule: 'bottom-thickness',
     label: 'thickness of the plywood bottom',
     kind: 'length',

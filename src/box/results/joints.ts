@@ -1,4 +1,5 @@
-/** Results of the lesson on joint spacing. */
+/** Results of the lesson on joint spacing. Over 150 lines: one table, whose rows share how a corner is laid out. */
+import { tailRoot } from '../../calc/dovetail.ts';
 import * as layout from '../../calc/finger-layout.ts';
 import * as area from '../../calc/glue-area.ts';
 import * as fit from '../../calc/joint-fit.ts';
@@ -16,6 +17,9 @@ export interface JointsResults {
   readonly lidFingerCount: number;
   readonly lidEdgeSliver: number;
   readonly lidOddCount: number;
+  /** Width of a dovetail's tail at its root, in the box and in a lift-off lid, mm. */
+  readonly tailRoot: number;
+  readonly lidTailRoot: number;
   /** Height that the odd number fills with this cutter, and finger width that fills this height, mm. */
   readonly oddHeight: number;
   readonly oddFingerWidth: number;
@@ -36,6 +40,14 @@ const hasFingers = (v: Values) => v.joint === 'finger';
 /** A lift-off lid has walls and fingers of its own. */
 const lidHasFingers = (v: Values) => hasFingers(v) && v.kind === 'lift-off';
 const lidLayoutOf = (v: Values) => ({ H: v.lidHeight, f: v.fingerWidth });
+const hasTails = (v: Values) => v.joint === 'dovetail';
+const tailsOf = (v: Values, H: number) => ({
+  H,
+  n: v.tailCount,
+  p: v.pinWidth,
+  t: v.wall,
+  s: v.dovetailSlope,
+});
 const layoutOf = (v: Values) => ({ H: v.jointedHeight, f: v.fingerWidth });
 /** Joints without cheeks count as one finger. What keys and splines add is not counted here: no number. */
 const fingersOf = (v: Values) => {
@@ -107,6 +119,20 @@ export const jointsResults: ResultTable<keyof JointsResults, Values> = {
     digits: 2,
     rule: 'step-error-adds-up',
     when: hasFingers,
+  }),
+  tailRoot: row(tailRoot, (v) => tailsOf(v, v.jointedHeight), {
+    label: 'width of a tail at its root',
+    kind: 'length',
+    round: 'down',
+    rule: 'finger-width',
+    when: hasTails,
+  }),
+  lidTailRoot: row(tailRoot, (v) => tailsOf(v, v.lidHeight), {
+    label: 'width of a tail of the lid at its root',
+    kind: 'length',
+    round: 'down',
+    rule: 'finger-width',
+    when: (v) => hasTails(v) && v.kind === 'lift-off',
   }),
   fingerSwelling: row(
     fit.fingerSwelling,

@@ -2,35 +2,39 @@
 import { verdicts } from '../../box/checks/index.ts';
 import type { Design } from '../../box/design.ts';
 import type { Verdict } from '../../box/verdict.ts';
-import { Quantity } from '../../figures/parts/Quantity.tsx';
-
-const words = { usual: 'usual', unusual: 'outside the usual range', breaks: 'breaks something' } as const;
+import { InBoth, stateWords } from '../told.tsx';
 
 const Line = ({ verdict, reason }: { verdict: Verdict; reason?: string | undefined }) => (
   <li>
-    {verdict.check.label}{' '}
-    <Quantity value={verdict.measured} kind={verdict.check.kind} digits={verdict.check.digits} />,{' '}
-    {words[verdict.state]}. {reason === undefined ? verdict.because : <b>Accepted because: {reason}</b>}
+    {verdict.check.label}
+    {verdict.state !== 'unknown' && (
+      <>
+        {' '}
+        <InBoth verdict={verdict} part={({ measured }) => measured} />
+      </>
+    )}
+    , {stateWords[verdict.state][1]}.{' '}
+    {reason === undefined ? verdict.because : <b>Accepted because: {reason}</b>}
   </li>
 );
 
 export function Exceptions({ design }: { design: Design }) {
   const judged = verdicts(design.values);
   const odd = judged.filter(({ state }) => state !== 'usual');
-  const reasonOf = ({ check }: Verdict) => design.box.accepted[check.rule];
+  const reasonOf = ({ check }: Verdict) => design.box.accepted[check.id];
   const accepted = odd.filter((verdict) => reasonOf(verdict));
   const open = odd.filter((verdict) => !reasonOf(verdict));
   return (
     <>
       <p>
-        {judged.length - odd.length} of {judged.length} rules are kept.
+        {judged.length - odd.length} of {judged.length} checks are inside the usual range.
       </p>
       {accepted.length > 0 && (
         <>
           <h3>Accepted on purpose</h3>
           <ul>
             {accepted.map((verdict) => (
-              <Line key={verdict.check.label} verdict={verdict} reason={reasonOf(verdict)} />
+              <Line key={verdict.check.id} verdict={verdict} reason={reasonOf(verdict)} />
             ))}
           </ul>
         </>
@@ -40,7 +44,7 @@ export function Exceptions({ design }: { design: Design }) {
           <h3>Not kept, no reason given</h3>
           <ul>
             {open.map((verdict) => (
-              <Line key={verdict.check.label} verdict={verdict} />
+              <Line key={verdict.check.id} verdict={verdict} />
             ))}
           </ul>
         </>

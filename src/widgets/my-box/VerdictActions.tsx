@@ -9,19 +9,20 @@ import type { Store } from '../../notebook/use-store.ts';
 
 export function VerdictActions({ verdict, store }: { verdict: Verdict; store: Store }) {
   const id = useId();
-  const { rule } = verdict.check;
+  const { id: check } = verdict.check;
   const changes = useSignal<Change[] | undefined>(undefined);
   const box = store.values.value;
-  const reason = box.accepted[rule];
+  const reason = box.accepted[check];
   const accept = (text: string) => {
-    const { [rule]: _old, ...others } = box.accepted;
-    store.set({ accepted: text ? { ...others, [rule]: text } : others });
+    const { [check]: _old, ...others } = box.accepted;
+    store.set({ accepted: text ? { ...others, [check]: text } : others });
   };
   return (
     <div class="verdict-actions">
       <details
         onToggle={(event) => {
-          if (event.currentTarget.open) changes.value = smallestChanges(box, verdict.check);
+          if (event.currentTarget.open)
+            changes.value = smallestChanges(box, verdict.check, store.units.value);
         }}
       >
         <summary>what would change it</summary>

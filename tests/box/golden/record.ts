@@ -29,7 +29,7 @@ export function tell(box: Box): Record<(typeof sections)[number], string> {
     values: text(values),
     verdicts: text(
       verdicts(values).map(({ check, state, measured, usual, because }) => [
-        check.rule,
+        check.id,
         check.label,
         state,
         measured,
