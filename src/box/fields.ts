@@ -130,9 +130,9 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
   name: { type: 'text', label: 'name of the box', longest: 60 },
   items: { type: 'items', label: 'list of contents', most: 20 },
 
-  contentsLength: length('length of the contents', 10, 600, 'All the contents as they lie together.'),
-  contentsWidth: length('width of the contents', 10, 400),
-  contentsHeight: length('height of the contents', 2, 300),
+  contentsLength: length('length of the contents', 1, 600, 'All the contents as they lie together.'),
+  contentsWidth: length('width of the contents', 1, 400),
+  contentsHeight: length('height of the contents', 0.5, 300),
   clearance: thickness('room on each side', 0, 25, 'Common practice: 3 to 6 mm, 1/8 to 1/4 in.'),
   headroom: thickness('room above the contents', 0, 60),
   fingerRoom: length('room for fingers, in the length', 0, 60, 'Common practice: 20 to 25 mm, 3/4 to 1 in.'),

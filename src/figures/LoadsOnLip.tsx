@@ -16,11 +16,14 @@ const perMm = (load: number) => format(load, 'lineLoad', { system: 'mm' });
 export function LoadsOnLip({ values: v }: { values: Values }) {
   /** The reader's push, spread as the lip's own figure is. */
   const push = v.push / (thumbWidth + 2 * v.grooveDepth);
-  const loads = [
-    ['1 kg of contents at rest', v.contentsLoad],
-    ['the same, box dropped', v.dropLoad],
-    ['your push at one place', push],
-  ] as const;
+  // A box outside the range of a formula has no such line.
+  const loads = (
+    [
+      ['1 kg of contents at rest', v.contentsLoad],
+      ['the same, box dropped', v.dropLoad],
+      ['your push at one place', push],
+    ] as const
+  ).filter(([, load]) => Number.isFinite(load));
   const foot = y0 + loads.length * row;
   const known = Number.isFinite(v.bottomLipLoad);
   const limit = x(v.bottomLipLoad);

@@ -1,70 +1,39 @@
 /**
- * A box as text: for the address fragment and for the device's store. Both carry a version and are validated
- * field by field against `fields`, since either may be old, damaged or hostile.
+ * A box as text: for the address fragment and for the device's store. Both carry a version and are read field by field
+ * against `fields`, since either may be old, damaged or hostile: a field that cannot be used is left out and named, the
+ * rest is kept.
  *
- *   link   "1." + base64url of the JSON of what differs from the example
+ *   link   version + "." + base64url of the JSON of what differs from that version's base (`bases.ts`)
  *   store  JSON { version: 1, box: { … } }
  */
-import { type Box, exampleBox } from '../box/box.ts';
-import { type Field, fields } from '../box/fields.ts';
+import type { Box } from '../box/box.ts';
+import { fields } from '../box/fields.ts';
+import { bases, newest } from './bases.ts';
+import { fits } from './settle.ts';
 
 const version = 1;
-/** A link longer than this is not one of ours. */
-const longestLink = 8000;
+/** A link longer than this is not one of ours; what would be longer is not made. */
+export const longestLink = 8000;
 
-export type Decoded = { ok: true; box: Box } | { ok: false; message: string };
+export type Decoded =
+  | { ok: true; box: Box /** Labels of what could not be used. */; dropped: readonly string[] }
+  | { ok: false; message: string };
 
 const refuse = (message: string): Decoded => ({ ok: false, message });
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const isNumber = (value: unknown, low: number, high: number) =>
-  typeof value === 'number' && value >= low && value <= high;
-const isText = (value: unknown, longest: number): value is string =>
-  typeof value === 'string' && value.length <= longest;
-const isItem = (value: unknown) =>
-  isRecord(value) &&
-  Object.keys(value).length === 5 &&
-  isText(value.name, 60) &&
-  isNumber(value.length, 0.1, 1000) &&
-  isNumber(value.width, 0.1, 1000) &&
-  isNumber(value.height, 0.1, 1000) &&
-  isNumber(value.count, 1, 1000) &&
-  Number.isInteger(value.count);
-
-/** Whether a value may stand in a field. */
-function fits(field: Field, value: unknown): boolean {
-  switch (field.type) {
-    case 'number':
-      return isNumber(value, field.low, field.high);
-    case 'choice':
-      return typeof value === 'string' && Object.hasOwn(field.options, value);
-    case 'text':
-      return isText(value, field.longest);
-    case 'items':
-      return Array.isArray(value) && value.length <= field.most && value.every(isItem);
-    case 'reasons':
-      return (
-        isRecord(value) &&
-        Object.entries(value).length <= 100 &&
-        Object.entries(value).every(
-          ([rule, reason]) => /^[a-z0-9-]{1,60}$/.test(rule) && isText(reason, field.longest),
-        )
-      );
-  }
-}
-
-/** Checks every field of something that claims to be (part of) a box; missing fields come from the example. */
-export function validateBox(claimed: unknown): Decoded {
+/** Reads every field of something that claims to be (part of) a box; what is missing or cannot be used comes from the base. */
+export function readBox(claimed: unknown, base: Box = bases[1]!): Decoded {
   if (!isRecord(claimed)) return refuse('It does not hold a box.');
-  const box: Record<string, unknown> = { ...exampleBox };
+  const box: Record<string, unknown> = { ...base };
+  const dropped: string[] = [];
   for (const [name, value] of Object.entries(claimed)) {
-    if (!Object.hasOwn(fields, name)) return refuse(`It holds something unknown: “${name.slice(0, 30)}”.`);
-    const field = fields[name as keyof Box];
-    if (!fits(field, value)) return refuse(`The ${field.label} in it cannot be used.`);
-    box[name] = value;
+    if (!Object.hasOwn(fields, name)) dropped.push(`“${name.slice(0, 30)}”, which is not known here`);
+    else if (fits(fields[name as keyof Box], value)) box[name] = value;
+    else dropped.push(fields[name as keyof Box].label);
   }
-  return { ok: true, box: box as unknown as Box };
+  return { ok: true, box: box as unknown as Box, dropped };
 }
 
 function parseJson(text: string): unknown {
@@ -75,24 +44,26 @@ function parseJson(text: string): unknown {
   }
 }
 
-/** The box as the tail of a link, without the `#box=`. */
-export function encodeLink(box: Box): string {
+/** The box as the tail of a link, without the `#box=`; `undefined` where it would be longer than a link may be. */
+export function encodeLink(box: Box): string | undefined {
+  const base = bases[newest]!;
   const changed = Object.fromEntries(
     Object.entries(box).filter(
-      ([name, value]) => JSON.stringify(exampleBox[name as keyof Box]) !== JSON.stringify(value),
+      ([name, value]) => JSON.stringify(base[name as keyof Box]) !== JSON.stringify(value),
     ),
   );
   const bytes = new TextEncoder().encode(JSON.stringify(changed));
-  const text = btoa(String.fromCharCode(...bytes));
-  return `${version}.${text.replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')}`;
+  const text = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
+  const link = `${newest}.${text.replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')}`;
+  return link.length <= longestLink ? link : undefined;
 }
 
 /** Reads what `encodeLink` wrote; anything else is refused with a message. */
 export function decodeLink(link: string): Decoded {
   const dot = link.indexOf('.');
   if (link.length > longestLink || dot < 1) return refuse('This link does not hold a box.');
-  if (Number(link.slice(0, dot)) !== version)
-    return refuse('This link was made by another version of the notebook.');
+  const base = bases[Number(link.slice(0, dot))];
+  if (!base) return refuse('This link was made by another version of the notebook.');
   try {
     const text = atob(
       link
@@ -102,7 +73,7 @@ export function decodeLink(link: string): Decoded {
     );
     const bytes = Uint8Array.from(text, (letter) => letter.charCodeAt(0));
     const claimed = parseJson(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
-    return validateBox(claimed);
+    return readBox(claimed, base);
   } catch {
     return refuse('This link is damaged.');
   }
@@ -118,5 +89,5 @@ export function decodeStore(text: string): Decoded {
   const kept = parseJson(text);
   if (!isRecord(kept)) return refuse('The box kept on this device is damaged.');
   if (kept.version !== version) return refuse('The box kept on this device is from another version.');
-  return validateBox(kept.box);
+  return readBox(kept.box);
 }

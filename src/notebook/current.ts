@@ -1,54 +1,110 @@
-/** The current box: one signal in the browser, read and changed by every widget, kept on the device, carried by links. */
+/**
+ * The current box: one signal in the browser, read and changed by every widget, kept on the device, carried by links.
+ *
+ * A box from a link becomes the current one, the former box stands one step back and, where the reader had one of their
+ * own, among the kept designs; then the link leaves the address, so that a reload shows the box as it is now.
+ */
 import { signal } from '@preact/signals';
 import { type Box, exampleBox } from '../box/box.ts';
 import { type Decoded, decodeLink, decodeStore, encodeLink, encodeStore } from './codec.ts';
+import { setAside, wakeDesigns } from './designs.ts';
 import { remember, stepBack, stepForward } from './history.ts';
-import { keep, recall } from './storage.ts';
+import { settle } from './settle.ts';
+import { keep, keeps, onOtherTab, recall } from './storage.ts';
 
 const key = 'box';
 
 export const currentBox = signal<Box>(exampleBox);
 
-/** Something the reader should know about a box that could not be read, with the text that was found. */
+/** Something the reader should know about a box that could not be read, or not in full, with the text that was found. */
 export const damaged = signal<{ message: string; text: string } | undefined>(undefined);
+/** Why the last change was not made as wanted; undefined where it was. */
+export const refused = signal<string | undefined>(undefined);
 
 let awake = false;
 
-/** Loads the box of the link, else the one kept on this device. Runs once; does nothing on the server. */
+/** Loads the box kept on this device, then the one of the link. Runs once; does nothing on the server. */
 export function wake(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  const linked = new URLSearchParams(location.hash.slice(1)).get('box');
-  if (linked !== null) accept(decodeLink(linked), linked);
-  else {
-    const kept = recall(key);
-    if (kept !== undefined) accept(decodeStore(kept), kept);
+  const kept = recall(key);
+  if (kept !== undefined) {
+    const decoded = decodeStore(kept);
+    if (decoded.ok) currentBox.value = decoded.box;
+    tellDamage(
+      decoded,
+      kept,
+      'The example is shown instead; what was kept stays until you change something.',
+    );
   }
+  wakeDesigns();
   // The first call tells what was found: the example must not write over a store that could not be read.
   let found = true;
   currentBox.subscribe((box) => {
     if (!found || box !== exampleBox) keep(key, encodeStore(box));
     found = false;
   });
-  addEventListener('hashchange', () => {
-    const link = new URLSearchParams(location.hash.slice(1)).get('box');
-    if (link !== null) accept(decodeLink(link), link);
-  });
+  openLink();
+  addEventListener('hashchange', openLink);
   // Another tab changed the box: follow it, unless what it wrote cannot be read.
-  addEventListener('storage', (event) => {
-    const decoded = event.key?.endsWith(key) && event.newValue ? decodeStore(event.newValue) : undefined;
-    if (decoded?.ok) currentBox.value = decoded.box;
+  onOtherTab(key, (text) => {
+    const decoded = decodeStore(text);
+    if (decoded.ok) currentBox.value = decoded.box;
   });
+  carryAlong();
 }
 
-function accept(decoded: Decoded, text: string): void {
-  if (decoded.ok) currentBox.value = decoded.box;
-  else damaged.value = { message: decoded.message, text };
+function tellDamage(decoded: Decoded, text: string, then: string): void {
+  if (!decoded.ok) damaged.value = { message: `${decoded.message} ${then}`, text };
+  else if (decoded.dropped.length > 0)
+    damaged.value = {
+      message: `Some of it could not be used and is as in the example: ${decoded.dropped.join(', ')}. The rest is as it was.`,
+      text,
+    };
 }
 
-/** Changes some inputs of the current box; `undo` takes it back. */
-export function change(inputs: Partial<Box>): void {
-  remember(currentBox.value, Object.keys(inputs), performance.now());
+/** Opens the box in the address, if there is one, and takes it out of there. */
+function openLink(): void {
+  const fragment = new URLSearchParams(location.hash.slice(1));
+  const link = fragment.get('box');
+  if (link === null) return;
+  const decoded = decodeLink(link);
+  const former = currentBox.peek();
+  if (decoded.ok && JSON.stringify(decoded.box) !== JSON.stringify(former)) {
+    // A box that this site itself carried from page to page is no new one.
+    if (!fragment.has('carried')) {
+      if (former !== exampleBox) setAside(former);
+      remember(former, decoded.box, performance.now());
+    }
+    currentBox.value = decoded.box;
+  }
+  tellDamage(decoded, link, 'Your own box is as it was.');
+  fragment.delete('box');
+  fragment.delete('carried');
+  const rest = fragment.toString().replace(/=(?=&|$)/g, '');
+  history.replaceState(history.state, '', `${location.pathname}${location.search}${rest ? `#${rest}` : ''}`);
+}
+
+/** Where the device keeps nothing, a link inside the site takes the box along in its address. */
+function carryAlong(): void {
+  addEventListener(
+    'click',
+    (event) => {
+      const anchor = event.target instanceof Element ? event.target.closest('a') : null;
+      if (keeps.peek() || !anchor || anchor.origin !== location.origin || anchor.hash) return;
+      const link = encodeLink(currentBox.peek());
+      if (link) anchor.hash = `box=${link}&carried`;
+    },
+    true,
+  );
+}
+
+/** Changes some inputs of the current box, as far as they can be; `undo` takes it back. The one place where it changes. */
+export function change(wanted: Partial<Box>): void {
+  const { inputs, notes } = settle(wanted);
+  refused.value = notes.length > 0 ? notes.join(' ') : undefined;
+  if (Object.keys(inputs).length === 0) return;
+  remember(currentBox.value, inputs, performance.now());
   currentBox.value = { ...currentBox.value, ...inputs };
 }
 
@@ -60,7 +116,8 @@ export function redo(): void {
   currentBox.value = stepForward(currentBox.value) ?? currentBox.value;
 }
 
-/** A link to this page, or the one given, that carries the current box. */
-export function linkToBox(page: string): string {
-  return `${page.split('#')[0]}#box=${encodeLink(currentBox.value)}`;
+/** A link to this page, or the one given, that carries the current box; `undefined` where it would be too long. */
+export function linkToBox(page: string): string | undefined {
+  const link = encodeLink(currentBox.value);
+  return link && `${page.split('#')[0]}#box=${link}`;
 }

@@ -1,29 +1,41 @@
-/** What the reader guessed before looking, by guess id; kept on the device. */
+/** What the reader guessed before looking, by guess id; kept on the device, and the same in every tab. */
 import { signal } from '@preact/signals';
-import { keep, recall } from './storage.ts';
+import { keep, onOtherTab, recall } from './storage.ts';
 
 const key = 'guesses';
 
 export type Guesses = Readonly<Record<string, string>>;
 
 export const guesses = signal<Guesses>({});
+let awake = false;
 
-/** Loads earlier guesses; anything that is not a record of short texts is dropped. */
-export function wakeGuesses(): void {
+/** The guesses in a text from the store; anything that is not a record of short texts is dropped. */
+function read(text: string | undefined): Guesses {
   try {
-    const kept: unknown = JSON.parse(recall(key) ?? '{}');
-    if (typeof kept === 'object' && kept !== null)
-      guesses.value = Object.fromEntries(
-        Object.entries(kept).filter(([, value]) => typeof value === 'string' && value.length < 100),
-      );
+    const kept: unknown = JSON.parse(text ?? '{}');
+    return typeof kept === 'object' && kept !== null
+      ? Object.fromEntries(
+          Object.entries(kept).filter(([, value]) => typeof value === 'string' && value.length < 100),
+        )
+      : {};
   } catch {
-    guesses.value = {};
+    return {};
   }
 }
 
-/** Remembers a guess; an empty text forgets it. */
+/** Loads earlier guesses, and follows other tabs from then on. */
+export function wakeGuesses(): void {
+  if (awake || typeof window === 'undefined') return;
+  awake = true;
+  guesses.value = read(recall(key));
+  onOtherTab(key, (text) => {
+    guesses.value = read(text);
+  });
+}
+
+/** Remembers a guess beside what any tab has kept meanwhile; an empty text forgets it. */
 export function rememberGuess(id: string, text: string): void {
-  const { [id]: _old, ...others } = guesses.value;
+  const { [id]: _old, ...others } = { ...guesses.value, ...read(recall(key)) };
   guesses.value = text === '' ? others : { ...others, [id]: text };
   keep(key, JSON.stringify(guesses.value));
 }

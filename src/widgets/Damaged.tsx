@@ -1,30 +1,52 @@
-/** Says when a box in a link or on the device could not be read; nothing is lost: the text can be copied. */
-import { damaged } from '../notebook/current.ts';
+/** What the reader must know about keeping: a box that could not be read, a change that could not be made, a device that keeps nothing. */
+import { damaged, refused } from '../notebook/current.ts';
+import { keeps } from '../notebook/storage.ts';
 
 export default function Damaged() {
   const found = damaged.value;
-  if (!found) return null;
   return (
-    <div class="notice" role="alert">
-      <p>
-        {found.message} The example is shown instead. What was found is kept here; copy it if you want to keep
-        it.
-      </p>
-      <textarea readOnly rows={2} aria-label="What was found" value={found.text} />
-      <p>
-        <button type="button" onClick={() => navigator.clipboard?.writeText(found.text)}>
-          copy
-        </button>{' '}
-        <button
-          type="button"
-          class="quiet"
-          onClick={() => {
-            damaged.value = undefined;
-          }}
-        >
-          close
-        </button>
-      </p>
-    </div>
+    <>
+      {found && (
+        <div class="notice" role="alert">
+          <p>{found.message} What was found stands here; copy it if you want to keep it.</p>
+          <textarea readOnly rows={2} aria-label="What was found" value={found.text} />
+          <p>
+            <button type="button" onClick={() => navigator.clipboard?.writeText(found.text)}>
+              copy
+            </button>{' '}
+            <button
+              type="button"
+              class="quiet"
+              onClick={() => {
+                damaged.value = undefined;
+              }}
+            >
+              close
+            </button>
+          </p>
+        </div>
+      )}
+      {!keeps.value && (
+        <p class="notice" role="alert">
+          This device does not let the page keep your box: its store is blocked or full. The links of this
+          site take the box along; to have it tomorrow, save it as a file or copy a link, in{' '}
+          <a href={`${import.meta.env.BASE_URL.replace(/\/?$/, '/')}my-box/`}>my box</a>.
+        </p>
+      )}
+      {refused.value && (
+        <p class="notice at-hand" role="alert">
+          {refused.value}{' '}
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              refused.value = undefined;
+            }}
+          >
+            close
+          </button>
+        </p>
+      )}
+    </>
   );
 }

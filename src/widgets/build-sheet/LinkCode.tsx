@@ -3,6 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { currentBox, linkToBox } from '../../notebook/current.ts';
 
+const tooLong = 'too long';
 const root = import.meta.env.BASE_URL.replace(/\/?$/, '/');
 
 interface Code {
@@ -23,12 +24,12 @@ function pathOf(rows: readonly (readonly boolean[])[]): string {
     .join('');
 }
 
-/** The link to the current box; empty until the page is awake, because only then its address is known. */
+/** The link to the current box; empty until the page is awake, because only then its address is known, and 'too long' where there can be none. */
 function useLink(): string {
   const link = useSignal('');
   const box = currentBox.value;
   useEffect(() => {
-    link.value = linkToBox(`${location.origin}${root}my-box/`);
+    link.value = linkToBox(`${location.origin}${root}my-box/`) ?? tooLong;
   }, [box]);
   return link.value;
 }
@@ -41,7 +42,8 @@ export function LinkCode() {
   const code = useSignal<Code | 'too long' | undefined>(undefined);
   useEffect(() => {
     let current = true;
-    if (link)
+    if (link === tooLong) code.value = tooLong;
+    else if (link)
       void import('uqr').then(({ encode }) => {
         if (!current) return;
         try {
@@ -58,7 +60,12 @@ export function LinkCode() {
   const made = code.value;
   if (made === undefined) return null;
   if (made === 'too long')
-    return <p>This box’s link is too long for a code: keep the design as a file too.</p>;
+    return (
+      <p>
+        This box is too long for a code that a phone can read, with all its things and reasons: save it as a
+        file too.
+      </p>
+    );
   return (
     <div class="link-code">
       <svg
@@ -88,7 +95,7 @@ const LinkItself = ({ link }: { link: string }) => (
 /** The end of the sheet: the link, where it is too long to stand beside its code. */
 export function LinkAtEnd() {
   const link = useLink();
-  if (!link || isShort(link)) return null;
+  if (!link || link === tooLong || isShort(link)) return null;
   return (
     <section class="at-end">
       <h2>This box again</h2>

@@ -4,35 +4,52 @@ import { useEffect, useId } from 'preact/hooks';
 import type { Box } from '../../box/box.ts';
 import { exampleBox } from '../../box/box.ts';
 import { change, currentBox, linkToBox, redo, undo } from '../../notebook/current.ts';
-import { deleteDesign, designs, saveDesign, unreadable, wakeDesigns } from '../../notebook/designs.ts';
+import { saveDesign, unreadable, wakeDesigns } from '../../notebook/designs.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
 import { canRedo, canUndo } from '../../notebook/history.ts';
 import { download } from './download.ts';
+import { KeptDesigns } from './KeptDesigns.tsx';
 
 export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => void }) {
   const id = useId();
   const said = useSignal('');
+  /** A design of the same name is kept: replace it? */
+  const asks = useSignal(false);
   useEffect(wakeDesigns, []);
+  /** The link, where it could not be copied. */
+  const shown = useSignal('');
   const box = currentBox.value;
+  const save = (replace: boolean) => {
+    const saved = saveDesign(box, replace);
+    asks.value = !saved.ok && saved.why === 'same name';
+    said.value = saved.ok ? `${box.name} is kept on this device.` : saved.message;
+  };
   const open = (chosen: Box) => {
     change(chosen);
     said.value = `${chosen.name} is open.`;
   };
   const copyLink = async () => {
     const link = linkToBox(location.href);
+    if (!link) {
+      said.value = 'This box is too long for a link, with all its things and reasons: save it as a file.';
+      return;
+    }
     try {
       await navigator.clipboard.writeText(link);
       said.value = 'The link is copied. It holds the whole box.';
     } catch {
-      location.hash = link.split('#')[1] ?? '';
-      said.value = 'The link stands in the address line now. It holds the whole box.';
+      shown.value = link;
+      said.value = 'This browser does not let the page copy. The link stands below, for you to copy.';
     }
   };
   const openFile = async (file: File | undefined) => {
     if (!file) return;
     const decoded = await readFile(file);
-    if (decoded.ok) open(decoded.box);
-    else said.value = `${file.name}: ${decoded.message} Your box is as it was.`;
+    if (decoded.ok) {
+      open(decoded.box);
+      if (decoded.dropped.length > 0)
+        said.value = `${decoded.box.name} is open. Some of the file could not be used and is as in the example: ${decoded.dropped.join(', ')}.`;
+    } else said.value = `${file.name}: ${decoded.message} Your box is as it was.`;
   };
   return (
     <section class="designs" aria-label="Designs and files">
@@ -59,12 +76,7 @@ export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => vo
         />
       </p>
       <p class="buttons">
-        <button
-          type="button"
-          onClick={() => {
-            said.value = saveDesign(box) ?? `${box.name} is kept on this device.`;
-          }}
-        >
+        <button type="button" onClick={() => save(false)}>
           keep it on this device
         </button>{' '}
         <button type="button" class="quiet" onClick={copyLink}>
@@ -90,29 +102,25 @@ export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => vo
         </label>
       </p>
       <p role="status">{said.value}</p>
-      {designs.value.length > 0 && (
-        <ul class="kept">
-          {designs.value.map((design) => (
-            <li key={design.name}>
-              {design.name}{' '}
-              <button type="button" class="quiet" onClick={() => open(design.box)}>
-                open
-              </button>{' '}
-              <button type="button" class="quiet" onClick={() => onCompare(design.box)}>
-                compare with mine
-              </button>{' '}
-              <button
-                type="button"
-                class="quiet"
-                onClick={() => deleteDesign(design.name)}
-                aria-label={`delete ${design.name}`}
-              >
-                delete
-              </button>
-            </li>
-          ))}
-        </ul>
+      {asks.value && (
+        <p class="buttons">
+          <button type="button" onClick={() => save(true)}>
+            replace the kept one
+          </button>{' '}
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              asks.value = false;
+              said.value = 'Nothing was replaced. Give this box another name to keep both.';
+            }}
+          >
+            leave it
+          </button>
+        </p>
       )}
+      {shown.value && <textarea readOnly rows={3} aria-label="link to this box" value={shown.value} />}
+      <KeptDesigns onOpen={open} onCompare={onCompare} />
       {unreadable.value && (
         <p class="message">
           Some kept designs could not be read. What was found:{' '}

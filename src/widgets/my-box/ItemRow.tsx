@@ -2,7 +2,8 @@
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import type { Item } from '../../box/box.ts';
-import { fieldUnit, type Kind, toField, type UnitSystem } from '../../units/index.ts';
+import { itemLimits } from '../../notebook/settle.ts';
+import { fieldUnit, format, type Kind, toField, type UnitSystem } from '../../units/index.ts';
 import { readNumber } from '../read-number.ts';
 
 interface Props {
@@ -15,12 +16,13 @@ interface Props {
   onRemove: () => void;
 }
 
+const { size, count } = itemLimits;
 const columns = [
-  ['length', 'length', 'length', 1000],
-  ['width', 'width', 'length', 1000],
-  ['height', 'height', 'length', 1000],
-  ['count', 'how many', 'count', 1000],
-] as const satisfies readonly (readonly [keyof Item, string, Kind, number])[];
+  ['length', 'length', 'length', size],
+  ['width', 'width', 'length', size],
+  ['height', 'height', 'length', size],
+  ['count', 'how many', 'count', count],
+] as const satisfies readonly (readonly [keyof Item, string, Kind, readonly [number, number]])[];
 
 export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
   const id = useId();
@@ -28,13 +30,16 @@ export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
   /** What is being typed, which nothing may write over. */
   const typed = useSignal<{ column: string; text: string } | undefined>(undefined);
   const read = async (column: (typeof columns)[number], text: string) => {
-    const [name, label, kind, most] = column;
+    const [name, label, kind, [least, most]] = column;
     const parsed = await readNumber(text, kind, system);
     if (typed.value?.column === name && typed.value.text === text) typed.value = undefined;
-    const least = kind === 'count' ? 1 : 0.1;
     if (!parsed.ok) refused.value = { column: name, text, message: parsed.message };
     else if (parsed.value < least || parsed.value > most)
-      refused.value = { column: name, text, message: `The ${label} must lie between ${least} and ${most}.` };
+      refused.value = {
+        column: name,
+        text,
+        message: `The ${label} must lie between ${format(least, kind, { system })} and ${format(most, kind, { system })}.`,
+      };
     else {
       refused.value = undefined;
       onChange({ [name]: parsed.value });

@@ -1,0 +1,4 @@
+/** Rows of a table of `content/data` by the names of its columns. */
+import { csvParse } from 'd3';
+
+export const csvRows = (text: string): Record<string, string | undefined>[] => [...csvParse(text)];

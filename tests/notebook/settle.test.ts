@@ -1,0 +1,148 @@
+/**
+ * Whatever a control or a button writes, the store, a link, a file and a kept design give it back: everything that
+ * changes a box goes through `change`, which settles it first.
+ */
+import fc from 'fast-check';
+import { beforeEach, describe, expect, test } from 'vitest';
+import contents from '../../content/data/contents.csv?raw';
+import { type Box, exampleBox, type Item } from '../../src/box/box.ts';
+import { checks } from '../../src/box/checks/index.ts';
+import { designBox } from '../../src/box/design.ts';
+import { fields, stepOf } from '../../src/box/fields.ts';
+import { smallestChanges } from '../../src/box/smallest-change.ts';
+import { arrangements } from '../../src/calc/packing.ts';
+import { type Decoded, decodeLink, decodeStore, encodeLink, encodeStore } from '../../src/notebook/codec.ts';
+import { change, currentBox, redo, refused, undo } from '../../src/notebook/current.ts';
+import { readDesigns, writeDesigns } from '../../src/notebook/designs.ts';
+import { readFile, writeFile } from '../../src/notebook/files.ts';
+import { forgetHistory } from '../../src/notebook/history.ts';
+import { settle } from '../../src/notebook/settle.ts';
+import { goldenBoxes } from '../box/golden/boxes.ts';
+import { csvRows } from './csv-rows.ts';
+
+beforeEach(() => {
+  forgetHistory();
+  currentBox.value = exampleBox;
+});
+
+const boxOf = (decoded: Decoded): Box | undefined =>
+  decoded.ok && decoded.dropped.length === 0 ? decoded.box : undefined;
+
+/** The box as each of the four gives it back. */
+async function comesBack(box: Box): Promise<void> {
+  expect(boxOf(decodeStore(encodeStore(box)))).toEqual(box);
+  const link = encodeLink(box);
+  if (link !== undefined) expect(boxOf(decodeLink(link))).toEqual(box);
+  expect(boxOf(await readFile(new Blob([writeFile(box)])))).toEqual(box);
+  expect(readDesigns(writeDesigns([{ name: box.name, box }]))).toEqual({
+    good: [{ name: box.name, box }],
+    allRead: true,
+  });
+}
+
+const catalog: Item[] = csvRows(contents).map((row) => ({
+  name: row.name!,
+  length: Number(row.length_mm),
+  width: Number(row.width_mm),
+  height: Number(row.height_mm) || 10,
+  count: 1,
+}));
+
+test('the catalog of things is read', () => expect(catalog.length).toBeGreaterThan(5));
+
+test.each(catalog)(
+  '$name, taken in alone, a hundredfold and 5 m long, and laid every way it can lie',
+  async (item) => {
+    for (const items of [[item], [{ ...item, count: 100 }], [{ ...item, length: 5000 }]])
+      for (const way of arrangements(items, { ratio: 1.5 })) {
+        change({ items });
+        change({ contentsLength: way.length, contentsWidth: way.width, contentsHeight: way.height });
+        await comesBack(currentBox.value);
+      }
+  },
+);
+
+test('every slider at both ends, in both units', async () => {
+  for (const [name, field] of Object.entries(fields))
+    if (field.type === 'number')
+      for (const system of ['mm', 'inch'] as const) {
+        const step = stepOf(field, system);
+        for (const steps of [Math.ceil(field.low / step - 1e-9), Math.floor(field.high / step + 1e-9)]) {
+          change({ [name]: steps * step });
+          expect(refused.value, `${name} at ${steps} steps of ${step}`).toBeUndefined();
+          await comesBack(currentBox.value);
+        }
+      }
+});
+
+test('every change that a refusal or a verdict offers', async () => {
+  for (const box of goldenBoxes().slice(0, 150)) {
+    currentBox.value = { ...exampleBox, ...settle(box).inputs };
+    for (const { field, to } of designBox(currentBox.value).refusals)
+      if (field !== undefined && to !== undefined) {
+        change({ [field]: to });
+        await comesBack(currentBox.value);
+      }
+  }
+  for (const box of goldenBoxes().slice(0, 12))
+    for (const check of checks)
+      for (const { input, to } of smallestChanges(box, check, 'inch')) {
+        change({ [input]: to });
+        await comesBack(currentBox.value);
+      }
+}, 60_000);
+
+describe('a change that cannot be made as wanted', () => {
+  test('goes to the end of its field, and says so in both units', () => {
+    change({ contentsLength: 700 });
+    expect(currentBox.value.contentsLength).toBe(600);
+    expect(refused.value).toMatch(/length of the contents goes to 600.mm \(23.5\/8.in\)/);
+    change({ wall: 9 });
+    expect(refused.value).toBeUndefined();
+  });
+
+  test('that is no number, no choice or no list changes nothing else', () => {
+    change({ wall: Number.NaN, joint: 'nails' as Box['joint'], kerf: 2 });
+    expect(currentBox.value).toEqual({ ...exampleBox, kerf: 2 });
+    expect(refused.value).toMatch(/wall thickness stays.*corner joint stays/);
+  });
+});
+
+/** One thing a reader can do; thousands in a row lose nothing and never throw. */
+const steps = fc.array(
+  fc.oneof<fc.Arbitrary<Record<string, unknown> | 'undo' | 'redo' | 'link' | 'store'>[]>(
+    fc
+      .constantFrom(...Object.entries(fields))
+      .chain(
+        ([name, field]): fc.Arbitrary<Record<string, unknown>> =>
+          field.type === 'number'
+            ? fc
+                .double({ min: field.low - field.high, max: 2 * field.high })
+                .map((value) => ({ [name]: value }))
+            : field.type === 'choice'
+              ? fc.constantFrom(...Object.keys(field.options)).map((value) => ({ [name]: value }))
+              : fc.constant({ name: 'x'.repeat(80) }),
+      ),
+    fc.constantFrom('undo', 'redo', 'link', 'store'),
+  ),
+  { minLength: 20, maxLength: 60 },
+);
+const runs = Number(process.env.FUZZ_RUNS ?? 100);
+
+test('any sequence of changes, steps back and forward, links and reloads leaves a box that comes back as it is', async () => {
+  await fc.assert(
+    fc.asyncProperty(steps, async (all) => {
+      for (const step of all) {
+        const box = currentBox.value;
+        if (step === 'undo') undo();
+        else if (step === 'redo') redo();
+        else if (step === 'link') currentBox.value = boxOf(decodeLink(encodeLink(box)!))!;
+        else if (step === 'store') currentBox.value = boxOf(decodeStore(encodeStore(box)))!;
+        else change(step as Partial<Box>);
+      }
+      await comesBack(currentBox.value);
+      expect(designBox(currentBox.value).values.outsideLength).not.toBeNaN();
+    }),
+    { numRuns: runs },
+  );
+}, 600_000);
