@@ -33,6 +33,8 @@ export function readBox(claimed: unknown, base: Box = bases[1]!): Decoded {
     else if (fits(fields[name as keyof Box], value)) box[name] = value;
     else dropped.push(fields[name as keyof Box].label);
   }
+  if (dropped.length > 0 && dropped.length === Object.keys(claimed).length)
+    return refuse(`Nothing in it can be used: ${dropped.join(', ')}.`);
   return { ok: true, box: box as unknown as Box, dropped };
 }
 

@@ -1,0 +1,145 @@
+/** A reader's box is never lost: links, reloads, full and blocked stores, two tabs, kept designs. */
+import { expect, type Page, test } from '@playwright/test';
+import { open } from './site.ts';
+
+test.use({ locale: 'en-GB' });
+
+const linkOf = (changes: object) => `#box=1.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
+const wall = (page: Page) => page.getByRole('textbox', { name: /^wall thickness/ });
+const setWall = async (page: Page, value: string) => {
+  await wall(page).fill(value);
+  await wall(page).press('Enter');
+  // Texts are read by a part of the page that is fetched with the first of them.
+  await expect(page.getByRole('slider', { name: 'wall thickness, slider' })).toHaveAttribute(
+    'aria-valuetext',
+    `${value} millimeters`,
+  );
+};
+const keptWall = (page: Page) =>
+  page.evaluate(() => JSON.parse(localStorage.getItem('rule-and-reason.box') ?? '{}').box?.wall);
+
+test('a link puts the former box one step back and among the kept designs, and leaves the address', async ({
+  page,
+}) => {
+  await open(page, 'my-box/');
+  await setWall(page, '12');
+  await open(page, `my-box/?from=code${linkOf({ name: 'From a friend', wall: 7 })}`);
+  await expect(wall(page)).toHaveValue('7');
+  expect(new URL(page.url()).hash).toBe('');
+  expect(new URL(page.url()).search).toBe('?from=code');
+  await expect(page.locator('.designs .kept')).toContainText('Domino box');
+  await page.getByRole('button', { name: 'one step back' }).click();
+  await expect(wall(page)).toHaveValue('12');
+});
+
+test('what is changed after a link was opened survives a reload, and Back', async ({ page }) => {
+  await open(page, '');
+  await open(page, `my-box/${linkOf({ wall: 7 })}`);
+  await setWall(page, '8');
+  await page.reload();
+  await expect(wall(page)).toHaveValue('8');
+  await page.goto('rules/wall-thickness/');
+  await page.goBack();
+  await expect(wall(page)).toHaveValue('8');
+});
+
+test('a damaged link leaves the box in place and says so; changing it afterwards loses nothing', async ({
+  page,
+}) => {
+  await open(page, 'my-box/');
+  await setWall(page, '12');
+  await page.goto('about:blank');
+  await page.goto('my-box/#box=1.%%%');
+  await expect(page.getByRole('alert').first()).toContainText('Your own box is as it was');
+  await expect(wall(page)).toHaveValue('12');
+});
+
+test('one bad field in the store costs that field alone, and it is named', async ({ page }) => {
+  await page.goto('404.html');
+  await page.evaluate(() =>
+    localStorage.setItem('rule-and-reason.box', JSON.stringify({ version: 1, box: { wall: 12, kerf: 900 } })),
+  );
+  await open(page, 'my-box/');
+  await expect(page.getByRole('alert').first()).toContainText('kerf');
+  await expect(wall(page)).toHaveValue('12');
+});
+
+test('a device that keeps nothing says so at once, and the box goes along to the next page', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await open(page, 'my-box/');
+  await setWall(page, '12');
+  await expect(page.getByRole('alert').filter({ hasText: 'does not let the page keep' })).toBeVisible();
+  await page.getByRole('button', { name: 'keep it on this device' }).click();
+  await expect(page.locator('.designs [role=status]')).not.toContainText('is kept');
+  await page.getByRole('link', { name: 'The build sheet' }).click();
+  await expect(page.getByRole('region', { name: 'Cut list' })).toContainText('12');
+  await page.getByRole('link', { name: 'change the box' }).click();
+  await expect(wall(page)).toHaveValue('12');
+  await expect(page.locator('.designs .kept')).toHaveCount(0);
+});
+
+test('two tabs add to one list of designs and one list of guesses, and undo takes back this tab’s change only', async ({
+  page,
+  context,
+}) => {
+  await open(page, 'my-box/');
+  const other = await context.newPage();
+  await open(other, 'my-box/');
+  for (const [tab, name] of [
+    [page, 'One'],
+    [other, 'Two'],
+  ] as const) {
+    await tab.getByLabel('name of this box').fill(name);
+    await tab.getByLabel('name of this box').press('Enter');
+    await tab.getByRole('button', { name: 'keep it on this device' }).click();
+  }
+  for (const tab of [page, other])
+    for (const name of ['One', 'Two']) await expect(tab.locator('.designs .kept')).toContainText(name);
+  await setWall(page, '12');
+  await expect(wall(other)).toHaveValue('12');
+  const kerf = other.getByRole('textbox', { name: /^kerf/ });
+  await kerf.fill('2');
+  await kerf.press('Enter');
+  await page.getByRole('button', { name: 'one step back' }).click();
+  await expect.poll(() => keptWall(page)).not.toBe(12);
+  await expect(page.getByRole('textbox', { name: /^kerf/ })).toHaveValue('2');
+});
+
+test('saving under a name that is kept asks first, and a deleted design can be put back', async ({
+  page,
+}) => {
+  await open(page, 'my-box/');
+  const keep = page.getByRole('button', { name: 'keep it on this device' });
+  await keep.click();
+  await setWall(page, '12');
+  await keep.click();
+  await expect(page.locator('.designs [role=status]')).toContainText('is kept already');
+  await page.getByRole('button', { name: 'leave it' }).click();
+  await page.getByRole('button', { name: 'open', exact: true }).click();
+  await expect(wall(page)).not.toHaveValue('12');
+  await page.getByRole('button', { name: /^delete/ }).click();
+  await expect(page.locator('.designs .kept')).toHaveCount(0);
+  await page.getByRole('button', { name: 'put it back' }).click();
+  await expect(page.locator('.designs .kept')).toContainText('Domino box');
+});
+
+test('a thing too long for the fields is laid as far as they go, in words, and the box comes back', async ({
+  page,
+}) => {
+  await open(page, 'my-box/');
+  const length = page.locator('.items input').nth(1);
+  await length.fill('700');
+  await length.press('Enter');
+  const lay = page.getByRole('button', { name: 'lay them like this' }).first();
+  await lay.click();
+  await expect(page.getByRole('alert').filter({ hasText: 'the most it can be here' })).toBeVisible();
+  await page.reload();
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await expect(page.locator('.items input').nth(1)).toHaveValue('700');
+});
