@@ -78,7 +78,8 @@ test('a device that keeps nothing says so at once, and the box goes along to the
   await page.getByRole('button', { name: 'keep it on this device' }).click();
   await expect(page.locator('.designs [role=status]')).not.toContainText('is kept');
   await page.getByRole('link', { name: 'The build sheet' }).click();
-  await expect(page.getByRole('region', { name: 'Cut list' })).toContainText('12');
+  await expect(page).not.toHaveURL(/#box/);
+  await expect(page.getByRole('region', { name: 'Cut list' })).toContainText('12\u00a0mm');
   await page.getByRole('link', { name: 'change the box' }).click();
   await expect(wall(page)).toHaveValue('12');
   await expect(page.locator('.designs .kept')).toHaveCount(0);
