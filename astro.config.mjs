@@ -1,6 +1,7 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { numbersOnly } from './src/build/numbers-only.ts';
 import { offline } from './src/build/offline.ts';
 import { withoutWords } from './src/build/without-words.ts';
 import { woodsPlugin } from './src/build/woods-plugin.ts';
@@ -12,7 +13,7 @@ export default defineConfig({
   trailingSlash: 'always',
   integrations: [mdx(), preact(), offline()],
   vite: {
-    plugins: [woodsPlugin(), withoutWords()],
+    plugins: [woodsPlugin(), withoutWords(), numbersOnly()],
     build: {
       rolldownOptions: {
         output: {
@@ -24,6 +25,7 @@ export default defineConfig({
                 name: 'notebook',
                 test: /preact|[\\/]src[\\/](units(?!.*parse)|notebook(?!.*(files|designs|year|svg-file)))[\\/]|[\\/]widgets[\\/](Lab|Control|VerdictLine|ResultLine|subject|Exercise|GuessForm|PutInMyBox|RecallQuestion|RuleForMyBox)\.tsx|[\\/]calc[\\/]re(fusal|lation)\.ts|[\\/]figures[\\/]parts[\\/](Quantity|Label|Dimension|Drawing)/,
               },
+              { name: 'plot', test: /d3-(scale|array)|numbers-only|[\\/]figures[\\/]parts[\\/](Plot|Axis)/ },
               { name: 'sizes', test: /[\\/](calc|results)[\\/]sizes\.ts/ },
               { name: 'moisture', test: /[\\/]calc[\\/]moisture\.ts|[\\/]results[\\/]air\.ts/ },
               {

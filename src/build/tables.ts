@@ -1,6 +1,6 @@
 /** Reads the published tables at build time. Never part of a page. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { csvParse } from 'd3';
+import { csvParse } from 'd3-dsv';
 import { parse } from 'yaml';
 import { type Source, sourceSchema } from '../source-schema.ts';
 

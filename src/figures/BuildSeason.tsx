@@ -7,7 +7,8 @@ import { dateOf } from '../calc/year.ts';
 import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
-import { areaOf, left, MonthLetters, pathOf, right, xOf } from './year-axis.tsx';
+import { across, Plot } from './parts/Plot.tsx';
+import { MonthLetters, yearAxes, yearBand, yearCurve } from './year-axis.tsx';
 
 export interface BuildSeasonProps {
   part: 'bottom' | 'lid';
@@ -20,16 +21,16 @@ export interface BuildSeasonProps {
   built: number;
 }
 
-const [top, height] = [10, 210] as const;
-const bottom = top + height;
-
 export function BuildSeason({ part, season, allowance, play, built }: BuildSeasonProps) {
   const { playToLeave, creptAtDriest, leastDay, mostDay, safe } = season;
   const needs = (day: number) => playToLeave[day % 365]!;
   /** Play at which nothing is left in the groove on the driest day. */
   const most = (day: number) => creptAtDriest[day % 365]! + play;
   const high = Math.max(...Array.from(playToLeave, (_, day) => most(day)), play, needs(mostDay)) * 1.12;
-  const y = (value: number) => bottom - (height * Math.max(0, Math.min(value, high))) / high;
+  const axes = yearAxes(10, 210, [0, high]);
+  const { top, bottom, x } = axes;
+  // Words and marks stay inside the area; a line that leaves it is cut off.
+  const y = axes.y.copy().clamp(true);
   const words = (value: number) => format(value, 'length', { system: 'mm', digits: 2 });
   const spans = safe.flatMap(({ from, to }) =>
     from <= to
@@ -39,8 +40,8 @@ export function BuildSeason({ part, season, allowance, play, built }: BuildSeaso
           [0, to],
         ],
   );
-  const mark = (day: number) => <circle class="mark" cx={xOf(day)} cy={y(needs(day))} r="4" />;
-  const nearEnd = (day: number) => Math.max(60, Math.min(290, xOf(day)));
+  const mark = (day: number) => <circle class="mark" cx={x(day)} cy={y(needs(day))} r="4" />;
+  const nearEnd = (day: number) => Math.max(60, Math.min(290, x(day)));
   return (
     <Drawing
       view={[0, 0, 350, bottom + 24]}
@@ -51,28 +52,21 @@ export function BuildSeason({ part, season, allowance, play, built }: BuildSeaso
           : `suits ${safe.map(({ from, to }) => `${dateOf(from)} to ${dateOf(to)}`).join(' and ')}`
       }.`}
     >
-      <rect class="plot" x={left} y={top} width={right - left} height={height} />
-      <path
-        fill="url(#jam)"
-        d={areaOf(
-          (day) => y(needs(day) - allowance),
-          () => bottom,
-        )}
-      />
-      <path
-        fill="url(#jam)"
-        d={areaOf(
-          (day) => y(most(day)),
-          () => top,
-        )}
-      />
-      <path class="curve" d={pathOf((day) => y(needs(day)))} />
-      <path class="hidden-line" d={pathOf((day) => y(most(day)))} />
-      <path class="thin" d={`M${left} ${y(play)}H${right}M${xOf(built)} ${top}V${bottom}`} />
-      <path
-        class="force"
-        d={spans.map(([from, to]) => `M${xOf(from!)} ${y(play)}H${xOf(to! + 1)}`).join('')}
-      />
+      <Plot on={axes}>
+        <path
+          fill="url(#jam)"
+          d={yearBand(
+            axes,
+            () => 0,
+            (day) => Math.max(0, needs(day) - allowance),
+          )}
+        />
+        <path fill="url(#jam)" d={yearBand(axes, most, () => high)} />
+        <path class="curve" d={yearCurve(axes, needs)} />
+        <path class="hidden-line" d={yearCurve(axes, most)} />
+        <path class="thin" d={across(axes, { x: [built], y: [play] })} />
+        <path class="force" d={spans.map(([from, to]) => `M${x(from!)} ${y(play)}H${x(to! + 1)}`).join('')} />
+      </Plot>
       {mark(leastDay)}
       {mark(mostDay)}
       <Label class="on-lines" x={nearEnd(leastDay)} y={y(needs(leastDay)) - 14}>
@@ -96,7 +90,7 @@ export function BuildSeason({ part, season, allowance, play, built }: BuildSeaso
       <Label class="on-lines" x={nearEnd(leastDay) > 175 ? 280 : 70} y={top + 12}>
         too much: drops
       </Label>
-      <MonthLetters y={bottom + 13} />
+      <MonthLetters on={axes} />
     </Drawing>
   );
 }

@@ -1,8 +1,12 @@
 /** Cup of a flat-sawn board against its distance from the pith: the exact line, and the short formula as far as it holds. */
+
 import { cupExact, cupNarrow, NARROW } from '../calc/cup.ts';
 import type { Shrinkages } from '../calc/log-map.ts';
+import { INCH } from '../units/index.ts';
+import { AxisLines, Ticks } from './parts/Axis.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { type Axes, across, axesOn, curve, evenly, Plot, Zone } from './parts/Plot.tsx';
 
 export interface CupByDistanceProps {
   /** mm */
@@ -13,9 +17,9 @@ export interface CupByDistanceProps {
   description: string;
 }
 
-const [left, right, top, bottom] = [8, 338, 26, 190] as const;
+const frame = { left: 8, right: 338, top: 26, bottom: 190 } as const;
+const { left, right, top, bottom } = frame;
 const [nearest, farthest] = [10, 300] as const;
-const xOf = (R: number) => left + ((R - nearest) / (farthest - nearest)) * (right - left);
 
 /** The largest 1, 2 or 5 with its decimal point somewhere that is at most this. */
 const tickBelow = (most: number) => {
@@ -24,23 +28,14 @@ const tickBelow = (most: number) => {
 };
 
 /** A level line at a round depth, mm, written in one of the two units. */
-function Tick({
-  size,
-  unit,
-  y,
-  ...rest
-}: {
-  size: number;
-  unit: 'mm' | 'in';
-  y: (cup: number) => number;
-  class: string;
-}) {
-  const shown = unit === 'in' ? size / 25.4 : size;
+function DepthLine({ on, unit }: { on: Axes; unit: 'mm' | 'inch' }) {
+  const one = unit === 'inch' ? INCH : 1;
+  const shown = tickBelow(on.y.domain()[1]! / one);
   return (
-    <g class={rest.class}>
-      <line class="thin" x1={left} x2={right} y1={y(size)} y2={y(size)} stroke-dasharray="1 4" />
-      <Label x={right - 4} y={y(size) - 8} anchor="end" class="on-lines">
-        {Number(shown.toPrecision(2))} {unit}
+    <g class={unit}>
+      <path class="thin" d={across(on, { y: [shown * one] })} stroke-dasharray="1 4" />
+      <Label x={right - 4} y={on.y(shown * one) - 8} anchor="end" class="on-lines">
+        {Number(shown.toPrecision(2))} {unit === 'inch' ? 'in' : 'mm'}
       </Label>
     </g>
   );
@@ -52,35 +47,29 @@ export function CupByDistance({ width: w, distance, shrinkages, description }: C
   const narrow = (R: number) => Math.abs(cupNarrow.compute({ w, R, S_R, S_T }));
   const holdsFrom = Math.max(nearest, w / NARROW);
   const most = Math.max(exact(nearest), 0.01) * 1.1;
-  const yOf = (cup: number) => bottom - (cup / most) * (bottom - top);
+  const axes = axesOn(frame, [nearest, farthest], [0, most]);
   const line = (of: (R: number) => number, from: number) =>
-    `M${Array.from({ length: 41 }, (_, i) => {
-      const R = from + (i / 40) * (farthest - from);
-      return `${xOf(R).toFixed(1)} ${yOf(of(R)).toFixed(1)}`;
-    }).join('L')}`;
-  const [x, y] = [xOf(distance), yOf(exact(distance))];
+    curve(
+      axes,
+      evenly([from, farthest], 40).map((R) => [R, of(R)]),
+    );
+  const [x, y] = [axes.x(distance), axes.y(exact(distance))];
   return (
     <Drawing view={[0, 0, 350, 236]} title="Cup by distance from the pith" description={description}>
-      <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
+      <Plot on={axes} />
       {holdsFrom < farthest && (
         <>
-          <rect
-            class="usual"
-            x={xOf(holdsFrom)}
-            y={top}
-            width={right - xOf(holdsFrom)}
-            height={bottom - top}
-          />
+          <Zone on={axes} x={[holdsFrom, farthest]} class="usual" />
           <path class="narrow" d={line(narrow, holdsFrom)} />
           <Label x={right - 4} y={top + 12} anchor="end">
             narrow formula holds
           </Label>
         </>
       )}
-      <Tick class="mm" size={tickBelow(most)} unit="mm" y={yOf} />
-      <Tick class="inch" size={tickBelow(most / 25.4) * 25.4} unit="in" y={yOf} />
+      <DepthLine on={axes} unit="mm" />
+      <DepthLine on={axes} unit="inch" />
       <path class="curve" d={line(exact, nearest)} />
-      <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
+      <AxisLines on={axes} />
       <line class="thin" x1={x} x2={x} y1={y} y2={bottom} />
       <circle class="mark" cx={x} cy={y} r="4" />
       <NumberLabel
@@ -98,18 +87,10 @@ export function CupByDistance({ width: w, distance, shrinkages, description }: C
       </Label>
       {/* Whole numbers of each reader's own unit. */}
       <g class="mm">
-        {[50, 100, 200, 300].map((R) => (
-          <Label key={R} x={xOf(R)} y={bottom + 12} anchor={R === 300 ? 'end' : 'middle'}>
-            {R} mm
-          </Label>
-        ))}
+        <Ticks on={axes} at={[50, 150, 250].map((R) => [R, `${R} mm`])} side="below" />
       </g>
       <g class="inch">
-        {[2, 4, 8, 11].map((R) => (
-          <Label key={R} x={xOf(R * 25.4)} y={bottom + 12}>
-            {R} in
-          </Label>
-        ))}
+        <Ticks on={axes} at={[2, 4, 8, 11].map((R) => [R * INCH, `${R} in`])} side="below" />
       </g>
       <Label x={right} y={bottom + 32} anchor="end">
         from the pith to the face

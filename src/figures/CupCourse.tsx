@@ -3,8 +3,10 @@
  * to which it bows. Above the middle line it crowns outward. Drawn in units of a phone's pixels.
  */
 import { format } from '../units/index.ts';
+import { Ticks } from './parts/Axis.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { across, axesOn, curve, evenly, Plot } from './parts/Plot.tsx';
 
 export interface CupCourseProps {
   /** Days from one entry of a course to the next. */
@@ -18,21 +20,24 @@ export interface CupCourseProps {
   }[];
 }
 
-const [left, right, top, bottom] = [52, 344, 8, 188] as const;
-const middle = (top + bottom) / 2;
-const parts = 40;
+const frame = { left: 52, right: 344, top: 8, bottom: 188 } as const;
+const { left, right, bottom } = frame;
+// The first days change fastest: points crowd towards the start.
+const shares = evenly([0, 1], 40).map((share) => share ** 2);
 const lines = ['curve', 'narrow', 'axis'] as const;
 
 export function CupCourse({ every, courses }: CupCourseProps) {
   const last = courses[0]!.depth.length - 1;
   const days = last * every;
   const largest = Math.max(0.05, ...courses.map(({ worst }) => worst));
-  const y = (depth: number) => middle - (depth / largest) * ((bottom - top) / 2 - 6);
+  // A little room above and below the deepest line.
+  const most = largest * (90 / 84);
+  const axes = axesOn(frame, [0, last], [-most, most]);
   const path = (depth: ArrayLike<number>) =>
-    `M${Array.from({ length: parts + 1 }, (_, i) => {
-      const at = Math.round(last * (i / parts) ** 2);
-      return `${(left + (at / last) * (right - left)).toFixed(1)} ${y(depth[at]!).toFixed(1)}`;
-    }).join('L')}`;
+    curve(
+      axes,
+      shares.map((share) => Math.round(share * last)).map((at) => [at, depth[at]!]),
+    );
   return (
     <Drawing
       view={[0, 0, 350, 208 + 18 * courses.length + 14]}
@@ -41,20 +46,21 @@ export function CupCourse({ every, courses }: CupCourseProps) {
         .map(({ word, worst }) => `${word}: at most ${format(worst, 'length', { system: 'mm', digits: 2 })}.`)
         .join(' ')}
     >
-      <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
-      <line class="thin" x1={left} x2={right} y1={middle} y2={middle} />
+      <Plot on={axes} />
+      <path class="thin" d={across(axes, { y: [0] })} />
       {courses.map(({ word, depth }, i) => (
         <path key={word} class={lines[i]} fill="none" d={path(depth)} />
       ))}
-      <Label x={left - 5} y={top + 18} anchor="end">
-        crowns
-      </Label>
-      <Label x={left - 5} y={middle} anchor="end">
-        flat
-      </Label>
-      <Label x={left - 5} y={bottom - 18} anchor="end">
-        hollow
-      </Label>
+      <Ticks
+        on={axes}
+        at={[
+          [0.8 * most, 'crowns'],
+          [0, 'flat'],
+          [-0.8 * most, 'hollow'],
+        ]}
+        side="left"
+        away={5}
+      />
       <Label x={left} y={bottom + 14} anchor="start">
         day 0
       </Label>

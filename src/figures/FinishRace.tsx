@@ -3,8 +3,10 @@
  * through them the line of one resistance a finish. The first days are drawn wider. Drawn in units of a phone's pixels.
  */
 import { format } from '../units/index.ts';
+import { AxisLines, Ticks } from './parts/Axis.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label } from './parts/Label.tsx';
+import { axesOn, curve, Plot, Zone } from './parts/Plot.tsx';
 
 export interface Runner {
   readonly name: string;
@@ -21,9 +23,10 @@ export const raceDays = [
 const last = 60;
 const tested = 14;
 
-const [left, right, top, bottom] = [38, 340, 10, 196] as const;
-const x = (day: number) => left + Math.sqrt(day / last) * (right - left);
-const y = (percent: number) => bottom - (percent / 100) * (bottom - top);
+const frame = { left: 38, right: 340, top: 10, bottom: 196 } as const;
+/** Days are drawn by their roots, as moisture creeps. */
+const axes = axesOn(frame, [0, Math.sqrt(last)], [0, 100]);
+const { left, right, bottom, x, y } = axes;
 
 /** A dot for the first finish, an open square for the second. */
 const mark = (runner: number, cx: number, cy: number) =>
@@ -47,30 +50,25 @@ export function FinishRace({ runners }: { runners: readonly [Runner, Runner] }) 
         )
         .join(' ')}
     >
-      <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
-      <rect class="usual" x={left} y={top} width={x(tested) - left} height={bottom - top} />
+      <Plot on={axes} />
+      <Zone on={axes} x={[0, Math.sqrt(tested)]} class="usual" />
       {runners.map(({ name, model, published }, i) => (
         <g key={`${name}${i}`}>
           {model && (
             <path
               class={i === 0 ? 'curve' : 'narrow'}
-              d={`M${model.map((percent, at) => `${x(raceDays[at]!).toFixed(1)} ${y(percent).toFixed(1)}`).join('L')}`}
+              d={curve(
+                axes,
+                model.map((percent, at) => [Math.sqrt(raceDays[at]!), percent]),
+              )}
             />
           )}
-          {published.map(({ day, percent }) => mark(i, x(day), y(percent)))}
+          {published.map(({ day, percent }) => mark(i, x(Math.sqrt(day)), y(percent)))}
         </g>
       ))}
-      <path class="axis" d={`M${left} ${top}V${bottom}H${right}`} />
-      {[0, 50, 100].map((percent) => (
-        <Label key={percent} x={left - 5} y={y(percent)} anchor="end">
-          {percent} %
-        </Label>
-      ))}
-      {[1, 7, 14, 30, 60].map((day) => (
-        <Label key={day} x={x(day)} y={bottom + 14}>
-          {day}
-        </Label>
-      ))}
+      <AxisLines on={axes} />
+      <Ticks on={axes} at={[0, 50, 100]} side="left" kind="percent" digits={0} away={5} />
+      <Ticks on={axes} at={[1, 7, 14, 30, 60].map((day) => [Math.sqrt(day), `${day}`])} side="below" />
       <Label x={(left + right) / 2} y={bottom + 32}>
         days in damp air; tested in the tinted part
       </Label>

@@ -5,6 +5,7 @@
 import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { across, axesOn, curve, Plot } from './parts/Plot.tsx';
 
 export interface GluedOnProps {
   /** Of the lid: across the grain, and along it; mm. */
@@ -17,7 +18,7 @@ export interface GluedOnProps {
   shrinking: number;
 }
 
-const [left, right] = [6, 344] as const;
+const [left, right] = [6, 344];
 /** A sheet of office paper, mm. */
 const paper = 0.1;
 const plotHeight = 130;
@@ -30,8 +31,13 @@ export function GluedOn({ width, length, joint, growing, shrinking }: GluedOnPro
   const bottom = plotTop + plotHeight;
   const most = Math.max(growing, shrinking) * width;
   const high = Math.max(most, paper * 1.5) * 1.1;
-  const x = (at: number) => left + ((right - left) * at) / width;
-  const y = (value: number) => bottom - (plotHeight * value) / high;
+  const axes = axesOn({ left, right, top: plotTop, bottom }, [0, width], [0, high]);
+  const { x, y } = axes;
+  const line = (slope: number) =>
+    curve(axes, [
+      [0, 0],
+      [width, slope * width],
+    ]);
   const mm = (value: number) => format(value, 'length', { system: 'mm', digits: 2 });
   return (
     <Drawing
@@ -54,10 +60,10 @@ export function GluedOn({ width, length, joint, growing, shrinking }: GluedOnPro
       <Label x={left} y={plotTop - 11} anchor="start">
         each end wants to differ by
       </Label>
-      <rect class="plot" x={left} y={plotTop} width={right - left} height={plotHeight} />
-      <path class="curve" d={`M${left} ${bottom}L${right} ${y(growing * width)}`} />
-      <path class="hidden-line" d={`M${left} ${bottom}L${right} ${y(shrinking * width)}`} />
-      <path class="thin" d={`M${left} ${y(paper)}H${right}M${x(joint)} ${plotTop}V${bottom}`} />
+      <Plot on={axes} />
+      <path class="curve" d={line(growing)} />
+      <path class="hidden-line" d={line(shrinking)} />
+      <path class="thin" d={across(axes, { x: [joint], y: [paper] })} />
       <Label class="on-lines" x={right - 6} y={y(paper) - 10} anchor="end">
         a sheet of paper
       </Label>

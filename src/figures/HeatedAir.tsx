@@ -6,6 +6,7 @@ import { humidityRatio, SEA_LEVEL, saturationPressure } from '../calc/air.ts';
 import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { axesOn, curve, evenly, Plot } from './parts/Plot.tsx';
 
 interface Air {
   /** °C and % relative humidity. */
@@ -20,28 +21,24 @@ export interface HeatedAirProps {
   readonly dewPoint: number | undefined;
 }
 
-const [left, right, top, bottom] = [6, 344, 6, 196] as const;
+const frame = { left: 6, right: 344, top: 6, bottom: 196 } as const;
+const { left, right, top, bottom } = frame;
 const [coldest, hottest] = [-26, 41] as const;
-const x = (celsius: number) => left + ((celsius - coldest) / (hottest - coldest)) * (right - left);
 
 /** Grams of water in each kilogram of dry air. */
 const water = ({ temperature, humidity }: Air) =>
   1000 * humidityRatio.compute({ p_w: (humidity / 100) * saturationPressure(temperature), p: SEA_LEVEL });
 const limit = (temperature: number) => water({ temperature, humidity: 100 });
-const curve = Array.from({ length: 34 }, (_, i) => coldest + ((hottest - coldest) * i) / 33).map(
-  (celsius) => [celsius, limit(celsius)] as const,
-);
+const limits = evenly([coldest, hottest], 33).map((celsius) => [celsius, limit(celsius)] as const);
 
 export function HeatedAir({ outdoor, indoor, dewPoint }: HeatedAirProps) {
   // The column of the room is what the reader looks at: it fills most of the height, whatever its limit.
   const high = Math.max(1.25 * limit(indoor.temperature), 1.1 * water(outdoor));
-  const y = (grams: number) => bottom - (Math.min(grams, high) / high) * (bottom - top);
+  const axes = axesOn(frame, [coldest, hottest], [0, high]);
+  const { x, y } = axes;
   const [ox, oy] = [x(outdoor.temperature), y(water(outdoor))];
   const [ix, iy] = [x(indoor.temperature), y(water(indoor))];
   const column = 15;
-  const line = curve
-    .filter(([, grams], i) => grams <= high || (curve[i - 1]?.[1] ?? 0) <= high)
-    .map(([celsius, grams]) => `${x(celsius).toFixed(1)} ${y(grams).toFixed(1)}`);
   const spoken = (value: number, kind: 'percent' | 'temperature') =>
     format(value, kind, { system: 'mm', digits: 0 });
   const warmer = indoor.temperature >= outdoor.temperature;
@@ -51,8 +48,9 @@ export function HeatedAir({ outdoor, indoor, dewPoint }: HeatedAirProps) {
       title="Outdoor air, heated"
       description={`Outdoor air of ${spoken(outdoor.temperature, 'temperature')} and ${spoken(outdoor.humidity, 'percent')} has ${spoken(indoor.humidity, 'percent')} relative humidity in a room of ${spoken(indoor.temperature, 'temperature')}.`}
     >
-      <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
-      <path class="curve" d={`M${line.join('L')}`} />
+      <Plot on={axes}>
+        <path class="curve" d={curve(axes, limits)} />
+      </Plot>
       <rect
         class="inside"
         x={ix - column}

@@ -4,13 +4,13 @@ import { thumbWidth } from '../calc/grooves.ts';
 import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { across, axesOn, evenly, Zone } from './parts/Plot.tsx';
 
-const [x0, x1, y0] = [8, 342, 26];
 const row = 46;
-/** Decades of N/mm on the scale. */
-const [low, high] = [-3, 2];
-const x = (load: number) =>
-  x0 + ((Math.min(high, Math.max(low, Math.log10(load))) - low) / (high - low)) * (x1 - x0);
+const [left, right, top] = [8, 342, 26];
+/** Decades of N/mm; the other axis counts the loads. */
+const decades = [-3, 2] as const;
+const inDecades = (load: number) => Math.max(decades[0], Math.min(Math.log10(load), decades[1]));
 const perMm = (load: number) => format(load, 'lineLoad', { system: 'mm' });
 
 export function LoadsOnLip({ values: v }: { values: Values }) {
@@ -24,28 +24,26 @@ export function LoadsOnLip({ values: v }: { values: Values }) {
       ['your push at one place', push],
     ] as const
   ).filter(([, load]) => Number.isFinite(load));
-  const foot = y0 + loads.length * row;
+  const axes = axesOn({ left, right, top, bottom: top + loads.length * row }, decades, [loads.length, 0]);
+  const { bottom } = axes;
+  const x = (load: number) => axes.x(inDecades(load));
   const known = Number.isFinite(v.bottomLipLoad);
   const limit = x(v.bottomLipLoad);
   return (
     <Drawing
-      view={[0, 0, 350, foot + 30]}
+      view={[0, 0, 350, bottom + 30]}
       title="Loads on the lip below the bottom"
       description={`${loads.map(([name, load]) => `${name}: ${perMm(load)}`).join('; ')}. The lip splits at ${perMm(v.bottomLipLoad)}.`}
     >
-      {known && <rect fill="url(#jam)" x={limit} y={y0} width={x1 - limit} height={foot - y0} />}
-      <path
-        class="thin"
-        stroke-dasharray="2 4"
-        d={Array.from({ length: high - low + 1 }, (_, n) => `M${x(10 ** (low + n))} ${y0} V${foot}`).join('')}
-      />
-      <line class="axis" x1={x0} y1={foot} x2={x1} y2={foot} />
+      {known && <Zone on={axes} x={[inDecades(v.bottomLipLoad), decades[1]]} fill="url(#jam)" />}
+      <path class="thin" stroke-dasharray="2 4" d={across(axes, { x: evenly(decades, 5) })} />
+      <path class="axis" d={`M${left} ${bottom}H${right}`} />
       {known && (
         <>
-          <line class="axis" stroke-width="2" x1={limit} y1={y0} x2={limit} y2={foot} />
+          <path class="axis" stroke-width="2" d={across(axes, { x: [inDecades(v.bottomLipLoad)] })} />
           <NumberLabel
             x={Math.max(120, Math.min(limit, 290))}
-            y={y0 - 11}
+            y={top - 11}
             value={v.bottomLipLoad}
             kind="lineLoad"
             before="lip splits at "
@@ -53,13 +51,13 @@ export function LoadsOnLip({ values: v }: { values: Values }) {
         </>
       )}
       {loads.map(([name, load], index) => {
-        const y = y0 + (index + 0.72) * row;
+        const y = axes.y(index + 0.72);
         return (
           <g key={name}>
-            <Label x={x0 + 4} y={y - 19} anchor="start" class="on-lines">
+            <Label x={left + 4} y={y - 19} anchor="start" class="on-lines">
               {name}
             </Label>
-            <line class="force" x1={x0} y1={y} x2={x(load)} y2={y} />
+            <line class="force" x1={left} y1={y} x2={x(load)} y2={y} />
             <circle class="mark" cx={x(load)} cy={y} r="5" />
             <NumberLabel
               x={x(load) + (x(load) > 230 ? -9 : 9)}
@@ -72,7 +70,7 @@ export function LoadsOnLip({ values: v }: { values: Values }) {
           </g>
         );
       })}
-      <Label x={(x0 + x1) / 2} y={foot + 14}>
+      <Label x={(left + right) / 2} y={bottom + 14}>
         each line: ten times the load
       </Label>
     </Drawing>

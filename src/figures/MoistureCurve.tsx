@@ -8,19 +8,18 @@ import { equilibriumMoisture, tabulatedAir } from '../calc/moisture.ts';
 import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { axesOn, band, curve, evenly, Plot, Zone } from './parts/Plot.tsx';
 import { spread } from './parts/spread.ts';
 
-const [left, right, top, bottom] = [46, 344, 8, 216] as const;
-const most = 26;
+const axes = axesOn({ left: 46, right: 344, top: 8, bottom: 216 }, [0, 100], [0, 26]);
+const { left, right, top, bottom, x, y } = axes;
 const [driest, dampest] = tabulatedAir.humidity;
 const [coldest, hottest] = [0, 40] as const;
-const x = (humidity: number) => left + (humidity / 100) * (right - left);
-const y = (moisture: number) => bottom - (moisture / most) * (bottom - top);
-const steps = 30;
-const humidities = Array.from({ length: steps + 1 }, (_, i) => driest + (i / steps) * (dampest - driest));
-const points = (temperature: number) =>
-  humidities.map((h) => `${x(h).toFixed(1)} ${y(equilibriumMoisture(temperature, h)).toFixed(1)}`);
-const band = `M${[...points(coldest), ...points(hottest).reverse()].join('L')}Z`;
+const humidities = evenly([driest, dampest], 30);
+const anyRoom = band(
+  axes,
+  humidities.map((h) => [h, equilibriumMoisture(coldest, h), equilibriumMoisture(hottest, h)]),
+);
 
 export function MoistureCurve({ values: v }: { values: Values }) {
   const readings = [
@@ -51,12 +50,17 @@ export function MoistureCurve({ values: v }: { values: Values }) {
         )
         .join('; ')}. Temperatures from ${coldest} to ${hottest} °C hardly move the curve.`}
     >
-      <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
-      {[x(0), x(dampest)].map((from) => (
-        <rect key={from} fill="url(#jam)" x={from} y={top} width={x(driest) - x(0)} height={bottom - top} />
-      ))}
-      <path class="held-barely" d={band} />
-      <path class="curve" d={`M${points(v.temperature).join('L')}`} />
+      <Plot on={axes} />
+      <Zone on={axes} x={[0, driest]} fill="url(#jam)" />
+      <Zone on={axes} x={[dampest, 100]} fill="url(#jam)" />
+      <path class="held-barely" d={anyRoom} />
+      <path
+        class="curve"
+        d={curve(
+          axes,
+          humidities.map((h) => [h, equilibriumMoisture(v.temperature, h)]),
+        )}
+      />
       {readings.map(({ word, humidity, moisture }, i) => (
         <g key={word}>
           <path

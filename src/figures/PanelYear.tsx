@@ -9,8 +9,10 @@ import { panelPractice } from '../calc/panel.ts';
 import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { across, axesOn, curve, Plot, Zone } from './parts/Plot.tsx';
 
-const [left, right, top, bottom] = [6, 344, 6, 232] as const;
+const frame = { left: 6, right: 344, top: 6, bottom: 232 } as const;
+const { left, right, top, bottom } = frame;
 const steps = 24;
 
 export function PanelYear({ values: v }: { values: Values }) {
@@ -26,11 +28,14 @@ export function PanelYear({ values: v }: { values: Values }) {
   const least = known ? Math.min(...plays) / 2 : 0;
   const high = groove * 1.14;
   const low = Math.min(-0.16 * groove, least * 1.3);
-  const x = (i: number) => left + ((right - left) * i) / steps;
-  const y = (gap: number) =>
-    bottom - ((bottom - top) * (Math.max(low, Math.min(gap, high)) - low)) / (high - low);
+  const axes = axesOn(frame, [0, steps], [low, high]);
+  // Words and marks stay inside the area; a line that leaves it is cut off.
+  const [x, y] = [axes.x, axes.y.copy().clamp(true)];
   const path = (share: number) =>
-    plays.map((play, i) => `${i ? 'L' : 'M'}${x(i).toFixed(1)} ${y(play * share).toFixed(1)}`).join('');
+    curve(
+      axes,
+      plays.map((play, i) => [i, play * share]),
+    );
   const today = y(v.bottomGap);
   const rightCrossing = plays.findIndex((play, i) => i > steps / 2 && play <= 2 * v.bottomGap) || steps * 0.8;
   const spoken = (gap: number) => format(gap, 'length', { system: 'mm', digits: 2 });
@@ -44,18 +49,19 @@ export function PanelYear({ values: v }: { values: Values }) {
           : 'There is no movement figure for this wood in this air.'
       }
     >
-      <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
-      <rect
-        class="held-barely"
-        x={left}
-        y={y(groove)}
-        width={right - left}
-        height={y(groove - panelPractice.panelEngagementCrept) - y(groove)}
-      />
-      <rect fill="url(#jam)" x={left} y={top} width={right - left} height={y(groove) - top} />
-      <rect fill="url(#jam)" x={left} y={y(0)} width={right - left} height={bottom - y(0)} />
-      <line class="axis" x1={left} y1={y(0)} x2={right} y2={y(0)} />
-      <line class="axis" x1={left} y1={y(groove)} x2={right} y2={y(groove)} />
+      <Plot on={axes}>
+        <Zone on={axes} y={[groove - panelPractice.panelEngagementCrept, groove]} class="held-barely" />
+        <Zone on={axes} y={[groove, high]} fill="url(#jam)" />
+        <Zone on={axes} y={[low, 0]} fill="url(#jam)" />
+        <path class="axis" d={across(axes, { y: [0, groove] })} />
+        {known && (
+          <>
+            <path class="hidden-line" d={path(1)} />
+            <path class="curve" d={path(0.5)} />
+            <path class="thin" d={across(axes, { y: [v.bottomGap] })} />
+          </>
+        )}
+      </Plot>
       <Label class="on-lines" x={175} y={(bottom + y(0)) / 2}>
         jams: no gap left
       </Label>
@@ -72,9 +78,6 @@ export function PanelYear({ values: v }: { values: Values }) {
       </Label>
       {known && (
         <>
-          <path class="hidden-line" d={path(1)} />
-          <path class="curve" d={path(0.5)} />
-          <line class="thin" x1={left} y1={today} x2={right} y2={today} />
           <Label class="on-lines" x={175} y={y(plays[steps / 2]!) - 11}>
             crept to one side
           </Label>
@@ -95,7 +98,7 @@ export function PanelYear({ values: v }: { values: Values }) {
       )}
       {['dampest', 'driest', 'dampest'].map((word, i) => (
         <Label
-          key={x(i)}
+          key={i}
           x={[left, 175, right][i]!}
           y={bottom + 17}
           anchor={(['start', 'middle', 'end'] as const)[i]!}

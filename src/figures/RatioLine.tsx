@@ -1,4 +1,5 @@
 /** Ratios from square to two to one on a line: the named ones, the usual band, and where the reader's box stands. */
+import { scaleLinear } from 'd3-scale';
 import { usualRatio } from '../box/checks/proportion.ts';
 import type { Values } from '../box/values.ts';
 import { namedRatios } from '../calc/named-ratios.ts';
@@ -11,8 +12,7 @@ const [low, high] = usualRatio;
 const [left, right] = [14, 336];
 const axis = 62;
 /** Place of a ratio on the line; beyond its ends, the end. */
-const place = (ratio: number) =>
-  left + ((Math.min(Math.max(ratio, first), last) - first) / (last - first)) * (right - left);
+const place = scaleLinear([first, last], [left, right]).clamp(true);
 
 /** Height of each name above the line, so that neighbors do not touch; 8:5 keeps to the left of the golden ratio. */
 const names = namedRatios.map(({ name, value }) => ({

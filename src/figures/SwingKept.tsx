@@ -2,6 +2,7 @@
  * What a piece keeps of the swing of its air over a day, a week and a year, bare and finished. The thin line on each bar
  * is the factor of two in how fast moisture creeps through the wood. Drawn in units of a phone's pixels.
  */
+import { scaleLinear } from 'd3-scale';
 import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
@@ -17,12 +18,12 @@ export interface SwingKeptProps {
   readonly swings: readonly { readonly word: string; readonly bare: Kept; readonly finished: Kept }[];
 }
 
-const [left, full] = [74, 226] as const;
+const left = 74;
+const x = scaleLinear([0, 100], [left, 300]);
 const [bar, group] = [18, 62] as const;
 
 export function SwingKept({ swings }: SwingKeptProps) {
   const say = (percent: number) => format(percent, 'percent', { system: 'mm', digits: 0 });
-  const x = (percent: number) => left + (percent / 100) * full;
   const row = (word: string, { low, middle, high }: Kept, y: number, fill: string) => (
     <g key={word}>
       <rect class={fill} x={left} y={y} width={Math.max(0.5, x(middle) - left)} height={bar} />

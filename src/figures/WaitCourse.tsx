@@ -3,8 +3,10 @@
  * factor of two either way as a band, and dashed the same wood half as thick. Drawn in units of a phone's pixels.
  */
 import { format } from '../units/index.ts';
+import { Ticks } from './parts/Axis.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { across, axesOn, band, curve, evenly, Plot } from './parts/Plot.tsx';
 
 export interface WaitCourseProps {
   /** Days from one entry of a course to the next. */
@@ -22,24 +24,28 @@ export interface WaitCourseProps {
   readonly ready: number | undefined;
 }
 
-const [left, right, top, bottom] = [44, 344, 10, 200] as const;
-const parts = 40;
+const frame = { left: 44, right: 344, top: 10, bottom: 200 } as const;
+const { left, right, bottom } = frame;
+// The first days change fastest: points crowd towards the start.
+const shares = evenly([0, 1], 40).map((share) => share ** 2);
 
 export function WaitCourse({ every, slow, middle, fast, half, target, ninety, ready }: WaitCourseProps) {
   const days = (middle.length - 1) * every;
   const start = middle[0]!;
   const span = Math.max(Math.abs(start - target), 0.5);
-  const [low, high] = [Math.min(start, target) - 0.12 * span, Math.max(start, target) + 0.12 * span];
-  const x = (day: number) => left + (day / days) * (right - left);
-  const y = (moisture: number) => bottom - ((moisture - low) / (high - low)) * (bottom - top);
-  const points = (course: ArrayLike<number>) =>
-    Array.from({ length: parts + 1 }, (_, i) => {
-      // The first days change fastest: points crowd towards the start.
-      const day = days * (i / parts) ** 2;
-      const whole = Math.min(course.length - 2, Math.floor(day / every));
-      const at = course[whole]! + (day / every - whole) * (course[whole + 1]! - course[whole]!);
-      return `${x(day).toFixed(1)} ${y(at).toFixed(1)}`;
-    });
+  const room = 0.12 * span;
+  const axes = axesOn(frame, [0, days], [Math.min(start, target) - room, Math.max(start, target) + room]);
+  const { x, y } = axes;
+  /** Of a course, on a day that may lie between two of its entries. */
+  const on = (course: ArrayLike<number>, day: number) => {
+    const whole = Math.min(course.length - 2, Math.floor(day / every));
+    return course[whole]! + (day / every - whole) * (course[whole + 1]! - course[whole]!);
+  };
+  const through = (course: ArrayLike<number>) =>
+    curve(
+      axes,
+      shares.map((share) => [share * days, on(course, share * days)]),
+    );
   const drying = target < start;
   const say = (moisture: number) => format(moisture, 'percent', { system: 'mm' });
   const at = (day: number) => middle[Math.min(middle.length - 1, Math.round(day / every))]!;
@@ -50,11 +56,17 @@ export function WaitCourse({ every, slow, middle, fast, half, target, ninety, re
       title="Moisture of the piece, day by day"
       description={`From ${say(start)} on arrival toward ${say(target)}. Nine tenths of the change are done after about ${Math.round(ninety)} days, give or take a factor of two.`}
     >
-      <rect class="plot" x={left} y={top} width={right - left} height={bottom - top} />
-      <path class="held-barely" d={`M${[...points(slow), ...points(fast).reverse()].join('L')}Z`} />
-      <line class="axis" x1={left} x2={right} y1={y(target)} y2={y(target)} stroke-dasharray="2 3" />
-      <path class="hidden-line" d={`M${points(half).join('L')}`} />
-      <path class="curve" d={`M${points(middle).join('L')}`} />
+      <Plot on={axes} />
+      <path
+        class="held-barely"
+        d={band(
+          axes,
+          shares.map((share) => [share * days, on(slow, share * days), on(fast, share * days)]),
+        )}
+      />
+      <path class="axis" d={across(axes, { y: [target] })} stroke-dasharray="2 3" />
+      <path class="hidden-line" d={through(half)} />
+      <path class="curve" d={through(middle)} />
       {ready !== undefined && ready <= days && (
         <>
           <circle class="ready" cx={x(ready)} cy={y(at(ready))} r="5" />
@@ -76,8 +88,7 @@ export function WaitCourse({ every, slow, middle, fast, half, target, ninety, re
           </Label>
         </>
       )}
-      <NumberLabel x={left - 6} y={y(start)} anchor="end" value={start} kind="percent" />
-      <NumberLabel x={left - 6} y={y(target)} anchor="end" value={target} kind="percent" />
+      <Ticks on={axes} at={[start, target]} side="left" kind="percent" />
       <NumberLabel x={right} y={bottom + 14} anchor="end" value={days} kind="days" />
       <Label x={left} y={bottom + 32} anchor="start">
         dashed: half as thick

@@ -1,21 +1,24 @@
 /** Strength (square) and stiffness (cube) left behind a groove, against its depth; the usual band and the reader's groove. */
 import type { Values } from '../box/values.ts';
 import { format } from '../units/index.ts';
+import { AxisLines, Ticks } from './parts/Axis.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { across, axesOn, curve, evenly, Zone } from './parts/Plot.tsx';
 
-const [x0, x1, y0, y1] = [44, 336, 34, 204];
-/** Share of the wall, and percent left, to the drawing. */
-const x = (share: number) => x0 + share * (x1 - x0);
-const y = (percent: number) => y1 - (percent / 100) * (y1 - y0);
+/** Share of the wall, and percent left. */
+const axes = axesOn({ left: 44, right: 336, top: 34, bottom: 204 }, [0, 1], [0, 100]);
+const { x, y, left: x0, right: x1, top: y0, bottom: y1 } = axes;
 const percent = (value: number) => format(value, 'percent', { system: 'mm', digits: 0 });
 
-const steps = Array.from({ length: 31 }, (_, index) => index / 30);
 /** What is left of a power of the thickness, drawn once. */
-const curve = (power: number) =>
-  `M${steps.map((share) => `${x(share).toFixed(1)} ${y(100 * (1 - share) ** power).toFixed(1)}`).join('L')}`;
-const strength = curve(2);
-const stiffness = curve(3);
+const leftOf = (power: number) =>
+  curve(
+    axes,
+    evenly([0, 1], 30).map((share) => [share, 100 * (1 - share) ** power]),
+  );
+const strength = leftOf(2);
+const stiffness = leftOf(3);
 
 const marks = [
   [0, '0'],
@@ -41,22 +44,14 @@ export function WebLeft({ values: v }: { values: Values }) {
           : `A groove ${percent(share * 100)} of the wall deep leaves ${percent(left)} of the strength and ${percent(stiff)} of the stiffness.`
       }
     >
-      <rect class="usual" x={x(1 / 3)} y={y0} width={x(1 / 2) - x(1 / 3)} height={y1 - y0} />
-      <path class="thin" d={`M${x(1 / 3)} ${y0} V${y1} M${x(1 / 2)} ${y0} V${y1}`} />
+      <Zone on={axes} x={[1 / 3, 1 / 2]} class="usual" />
+      <path class="thin" d={across(axes, { x: [1 / 3, 1 / 2] })} />
       <Label x={x(5 / 12)} y={y0 - 9}>
         usual
       </Label>
-      <path class="axis" fill="none" d={`M${x0} ${y0} V${y1} H${x1}`} />
-      {[0, 50, 100].map((value) => (
-        <Label key={value} x={x0 - 6} y={y(value)} anchor="end">
-          {percent(value)}
-        </Label>
-      ))}
-      {marks.map(([value, text]) => (
-        <Label key={text} x={x(value)} y={y1 + 12}>
-          {text}
-        </Label>
-      ))}
+      <AxisLines on={axes} />
+      <Ticks on={axes} at={[0, 50, 100]} side="left" kind="percent" digits={0} />
+      <Ticks on={axes} at={marks} side="below" />
       <Label x={(x0 + x1) / 2} y={y1 + 32}>
         depth of the groove, share of the wall
       </Label>

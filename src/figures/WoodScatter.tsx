@@ -2,9 +2,10 @@
  * Movement against density for many woods. The ratio of the two movements is told by the shape of a point,
  * the chosen wood by a ring and its name.
  */
-import { scaleLinear } from 'd3-scale';
+import { AxisLines, Ticks } from './parts/Axis.tsx';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label } from './parts/Label.tsx';
+import { axesOn } from './parts/Plot.tsx';
 
 export interface WoodPoint {
   readonly id: string;
@@ -18,8 +19,10 @@ export interface WoodPoint {
 const width = 340;
 const height = 250;
 const text = textSize(width);
-const left = 34;
-const bottom = 36;
+const frame = { left: 34, right: width - 6, top: 8, bottom: height - 36 } as const;
+const axes = axesOn(frame, [250, 1000], [0.1, 0.5]);
+const { left, bottom, x: across, y: up } = axes;
+const [densities, movements] = [across.ticks(4), up.ticks(4)];
 
 /** Shapes by ratio, from even movement to very uneven. */
 export const shapes = [
@@ -42,8 +45,6 @@ export interface WoodScatterProps {
 }
 
 export function WoodScatter({ points, chosen, onPick }: WoodScatterProps) {
-  const across = scaleLinear([250, 1000], [left, width - 6]);
-  const up = scaleLinear([0.1, 0.5], [height - bottom, 8]);
   const marked = points.find(({ id }) => id === chosen);
   const pick = (event: MouseEvent & { currentTarget: SVGGElement }) => {
     const box = event.currentTarget.ownerSVGElement!.getBoundingClientRect();
@@ -64,27 +65,16 @@ export function WoodScatter({ points, chosen, onPick }: WoodScatterProps) {
       {/* The slider under the drawing does the same by keyboard. */}
       <g onClick={pick}>
         <rect x="0" y="0" width={width} height={height} class="hit" />
+        <AxisLines on={axes} />
         <path
           class="axis"
-          d={`M${left} 8V${height - bottom}H${width - 6}${across
-            .ticks(4)
-            .map((tick) => `M${across(tick)} ${height - bottom}v4`)
-            .join('')}${up
-            .ticks(4)
-            .map((tick) => `M${left} ${up(tick)}h-4`)
-            .join('')}`}
-          fill="none"
+          d={
+            densities.map((tick) => `M${across(tick)} ${bottom}v4`).join('') +
+            movements.map((tick) => `M${left} ${up(tick)}h-4`).join('')
+          }
         />
-        {across.ticks(4).map((tick) => (
-          <Label key={tick} x={across(tick)} y={height - bottom + text}>
-            {tick}
-          </Label>
-        ))}
-        {up.ticks(4).map((tick) => (
-          <Label key={tick} x={left - 6} y={up(tick)} anchor="end">
-            {tick}
-          </Label>
-        ))}
+        <Ticks on={axes} at={densities} side="below" />
+        <Ticks on={axes} at={movements} side="left" />
         <Label x={(left + width) / 2} y={height - text * 0.6}>
           density, kg/m³
         </Label>

@@ -1,4 +1,5 @@
 /** How far a panel goes from its driest to its dampest day in a few woods, flat-sawn and quarter-sawn, beside the play it has. */
+import { scaleLinear } from 'd3-scale';
 import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
@@ -12,7 +13,8 @@ export interface WoodSwing {
   readonly quarter: number;
 }
 
-const [left, right] = [4, 278] as const;
+const left = 4;
+const right = 278;
 const row = 52;
 
 export function WoodsCompared({
@@ -26,7 +28,7 @@ export function WoodsCompared({
 }) {
   const known = (value: number) => (Number.isFinite(value) ? value : 0);
   const most = Math.max(play, 0.1, ...woods.flatMap(({ flat, quarter }) => [known(flat), known(quarter)]));
-  const x = (value: number) => left + ((right - left) * known(value)) / most;
+  const x = scaleLinear([0, most], [left, right]);
   const words = (value: number) =>
     Number.isFinite(value) ? format(value, 'length', { system: 'mm', digits: 2 }) : 'no figure';
   const height = woods.length * row;
@@ -60,7 +62,7 @@ export function WoodsCompared({
           {bar(quarter, i * row + 33, 'end')}
         </g>
       ))}
-      <path class="force" d={woods.map((_, i) => `M${x(play)} ${i * row + 16}v33`).join('')} />
+      <path class="force" d={woods.map((_, i) => `M${x(known(play))} ${i * row + 16}v33`).join('')} />
       <NumberLabel
         x={left}
         y={height + 10}

@@ -1,29 +1,39 @@
-/** A calendar year across a drawing 350 units wide: days to places, paths through the days, and the months below. */
+/** A calendar year across a drawing 350 units wide: an axis of days, points through them, and the months below. */
 import { DAYS_IN_YEAR } from '../calc/year.ts';
+import { type Axes, axesOn, band, curve, evenly, type Span } from './parts/Plot.tsx';
 
-export const [left, right] = [6, 344] as const;
-/** Place of a day of the year, 0 to 365. */
-export const xOf = (day: number) => left + ((right - left) * day) / DAYS_IN_YEAR;
+/** A plotting area from 1 January to 31 December. */
+export const yearAxes = (top: number, height: number, y: Span): Axes =>
+  axesOn({ left: 6, right: 344, top, bottom: top + height }, [0, DAYS_IN_YEAR], y);
+
 /** Days that a line passes through: near enough to look smooth, few enough to be quick. */
-const stops = Array.from({ length: 37 }, (_, i) => Math.round((DAYS_IN_YEAR * i) / 36));
-const place = (day: number, y: number) => `${xOf(day).toFixed(1)} ${y.toFixed(1)}`;
+const stops = evenly([0, DAYS_IN_YEAR], 36).map(Math.round);
 
-/** A line through the year, `y` turning a day into a height. */
-export const pathOf = (y: (day: number) => number): string =>
-  `M${stops.map((day) => place(day, y(day))).join('L')}`;
+/** A line through the year, `of` giving its number on a day. */
+export const yearCurve = (on: Axes, of: (day: number) => number): string =>
+  curve(
+    on,
+    stops.map((day) => [day, of(day)]),
+  );
 
-/** The same there and back along another line: an area. */
-export const areaOf = (y: (day: number) => number, back: (day: number) => number): string =>
-  `${pathOf(y)}L${stops
-    .map((day) => place(day, back(day)))
-    .reverse()
-    .join('L')}Z`;
+/** What lies between two such lines. */
+export const yearBand = (on: Axes, low: (day: number) => number, high: (day: number) => number): string =>
+  band(
+    on,
+    stops.map((day) => [day, low(day), high(day)]),
+  );
 
 /** First letters of the months below a plot. */
-export function MonthLetters({ y }: { y: number }) {
-  const places = Array.from({ length: 12 }, (_, i) => Math.round(xOf(15.2 + 30.42 * i)));
+export function MonthLetters({ on }: { on: Axes }) {
+  const places = Array.from({ length: 12 }, (_, i) => Math.round(on.x(15.2 + 30.42 * i)));
   return (
-    <text class="label" x={places.join(' ')} y={y} text-anchor="middle" dominant-baseline="central">
+    <text
+      class="label"
+      x={places.join(' ')}
+      y={on.bottom + 13}
+      text-anchor="middle"
+      dominant-baseline="central"
+    >
       JFMAMJJASOND
     </text>
   );

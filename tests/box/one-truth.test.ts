@@ -2,7 +2,7 @@
  * One number has one maker: the cut list, its file, the drawings and the reasons show the same number, rounded the same
  * way, for any box that can be built.
  */
-import { csvParseRows } from 'd3';
+import { csvParseRows } from 'd3-dsv';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Box } from '../../src/box/box.ts';

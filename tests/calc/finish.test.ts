@@ -1,5 +1,5 @@
 /** Finishes against the published moisture-excluding effectiveness, and the coefficients they work with. */
-import { csvParse } from 'd3';
+import { csvParse } from 'd3-dsv';
 import { describe, expect, test } from 'vitest';
 import csv from '../../content/data/moisture-excluding-effectiveness.csv?raw';
 import { moistureCourse } from '../../src/calc/diffusion.ts';

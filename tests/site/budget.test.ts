@@ -8,11 +8,11 @@ import { weigh } from './measure.ts';
 import { lessons, pages } from './site.ts';
 
 const kB = 1000;
-const lesson = { html: 20, js: 40, requests: 15 };
+const lesson = { html: 20, js: 44, requests: 16 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { js: 47, requests: 17 },
-  'lessons/a-year-of-a-panel/': { js: 48, requests: 16 },
+  'lessons/reading-the-board/': { js: 49, requests: 17 },
+  'lessons/a-year-of-a-panel/': { js: 52, requests: 16 },
   'rules/': { html: 32 },
   'my-box/': { html: 28, js: 100, requests: 28 },
   'build-sheet/': { js: 92, requests: 28 },

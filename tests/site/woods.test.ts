@@ -1,7 +1,7 @@
 /** The woods page by keyboard and pointer: sort, filter, compare, walk through the points, take the table along. */
 import { readFileSync } from 'node:fs';
 import { expect, test } from '@playwright/test';
-import { csvParse } from 'd3';
+import { csvParse } from 'd3-dsv';
 import { open } from './site.ts';
 
 test.use({ locale: 'en-GB' });

@@ -1,5 +1,5 @@
 /** The growth-ring figure of a flat face of wood: the lines where the rings of a log meet it, as one path. */
-import { contours } from 'd3';
+import { contours } from 'd3-contour';
 import { type LogPoint, type RingLog, ringField } from '../../calc/rings.ts';
 
 /** A rectangle in a log. Its own coordinates run from `origin`: u along `along`, v along `across`, both unit vectors. */
