@@ -19,7 +19,7 @@ export interface WoodPoint {
 const width = 340;
 const height = 250;
 const text = textSize(width);
-const frame = { left: 34, right: width - 6, top: 8, bottom: height - 36 } as const;
+const frame = { left: 34, right: width - 18, top: 8, bottom: height - 36 } as const;
 const axes = axesOn(frame, [250, 1000], [0.1, 0.5]);
 const { left, bottom, x: across, y: up } = axes;
 const [densities, movements] = [across.ticks(4), up.ticks(4)];
