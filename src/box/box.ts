@@ -53,7 +53,7 @@ export interface Box {
   readonly kind: 'sliding' | 'lift-off' | 'sawn';
 
   readonly joint: 'finger' | 'dovetail' | 'mitre' | 'keyed-mitre' | 'splined-mitre' | 'rabbet' | 'butt';
-  /** Width of one finger: the cutter's width. */
+  /** Width of one finger with its share of play: half the pitch. */
   readonly fingerWidth: number;
   /** Slot minus finger. */
   readonly fingerFit: number;

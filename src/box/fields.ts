@@ -185,7 +185,12 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
       butt: 'butt joint',
     },
   },
-  fingerWidth: thickness('finger width', 2, 25, 'The width your cutter makes.'),
+  fingerWidth: thickness(
+    'finger width',
+    2,
+    25,
+    'Half the pitch: a slot and a finger together are twice this. The cutter is wider than this by half the play; the build sheet gives it.',
+  ),
   fingerFit: fine('slot minus finger', 0, 0.5),
   stepError: fine('error of each step', 0, 0.3),
 

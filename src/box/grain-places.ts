@@ -14,6 +14,7 @@ import { trimSpare } from '../calc/stock.ts';
 import type { Design } from './design.ts';
 import type { Part, Piece } from './parts/part.ts';
 import type { Point } from './parts/solid.ts';
+import { practice } from './practice.ts';
 import type { Stock } from './stock.ts';
 
 /** From a place in the finished box to a place in the log, mm. */
@@ -55,7 +56,8 @@ export function toLog(design: Design, stock: Stock, part: Part, piece: Piece): T
         : 0
       : (placed.piece.length - part.finished.length) / 2;
   const x0 = slice.board * boardStep + placed.x + trimmed;
-  const y0 = placed.y + (placed.piece.width - part.finished.width) / 2;
+  // Walls are ripped to one height with half the spare below; a lowered front loses wood above only.
+  const y0 = placed.y + practice.extraWidth / 2;
   // Slices are counted downward, so that the first of a pair lies above the second.
   const top =
     box.boardThickness - slice.place * (slice.sawn + Math.max(0, box.kerf)) - Math.max(0, box.planing);

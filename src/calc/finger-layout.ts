@@ -4,9 +4,11 @@
  *   H = n f + s           height = whole fingers + what is left
  *   n odd                 both edges of one wall are fingers, both edges of the other are slots
  *
- * Symbols: H height of the wall (mm), f width of one finger, which is the cutter's (mm), n number of fingers of both
+ * Symbols: H height of the wall (mm), f width of one finger with its share of play (mm), n number of fingers of both
  * walls together (1), s what is left at the far edge (mm).
- * Held fixed: every finger and slot is f wide; the count starts at one edge and runs to the other.
+ * f is half the pitch: one slot and one finger are 2 f, the slot wider by half the play and the finger narrower by as
+ * much, so that the layout does not drift however loose the fit is.
+ * Held fixed: every finger and slot counts f; the count starts at one edge and runs to the other.
  */
 import { relation } from './relation.ts';
 
@@ -79,6 +81,28 @@ export const sliver = relation({
   source: 'The height less all the whole fingers in it.',
 });
 
+/** Hole that stays in each side above a lowered front, mm, where the front's edge cuts off one of the front's own fingers: the side's socket for it is a whole finger high. */
+export const frontHole = relation({
+  id: 'front-hole',
+  title: 'Hole above the lowered front',
+  result: { symbol: 'o', name: 'height of the hole', unit: 'mm' },
+  inputs: {
+    h: { ...H, name: 'height of the front', range: [5, 600] },
+    H: { ...H, name: 'height of the sides' },
+    f,
+  },
+  rangesGiven: ({ h }) => ({ H: [h, 600] }),
+  expression: '(floor(h / f) - 2 floor(h / (2 f))) * min(f * ceil(h / f) - h, H - h)',
+  compute: ({ h, H, f }) => {
+    const whole = wholeFingers(h, f);
+    const rest = h - whole * f;
+    return whole % 2 === 1 && rest > noise * f ? Math.min(f - rest, H - h) : 0;
+  },
+  evidence: 'geometry',
+  source:
+    'The sides begin with a finger at the lower edge, so the front has every second one from there; where its edge lies in one of them, the rest of that socket stays open.',
+});
+
 /** One finger of the corner: where it starts and ends, mm from the marked edge, and which wall it belongs to. */
 export interface Finger {
   readonly from: number;
@@ -104,29 +128,6 @@ export function fingerLayout(height: number, width: number): Finger[] {
 
 /** Fingers of a corner, a part-finger counted as one. */
 export const pieces = (height: number, width: number): number => Math.ceil(height / width - noise);
-
-/** A cutter that fits a wanted height, and what the height must become. */
-export interface CutterChoice {
-  readonly width: number;
-  /** Odd number of whole fingers. */
-  readonly count: number;
-  readonly height: number;
-  /** Positive: the wall must be cut so much higher. Negative: so much is trimmed off. */
-  readonly change: number;
-}
-
-/**
- * For a wanted height and the cutters at hand: the nearest odd whole layout of each, least change first.
- * @param widths cutter widths, mm, all positive
- */
-export function cutterChoices(height: number, widths: readonly number[]): CutterChoice[] {
-  return widths
-    .map((width) => {
-      const count = nearestOddCount.compute({ H: height, f: width });
-      return { width, count, height: count * width, change: count * width - height };
-    })
-    .sort((a, b) => Math.abs(a.change) - Math.abs(b.change));
-}
 
 /**
  * The nearest heights with a whole number of fingers, below (trim the wall) and above (cut it higher), mm.

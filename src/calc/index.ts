@@ -7,6 +7,7 @@ import * as diffusionSeries from './diffusion-series.ts';
 import * as dividers from './dividers.ts';
 import * as dovetail from './dovetail.ts';
 import * as filmTimes from './film-times.ts';
+import * as fingerJig from './finger-jig.ts';
 import * as fingerLayout from './finger-layout.ts';
 import * as finish from './finish.ts';
 import * as finishFilm from './finish-film.ts';
@@ -41,6 +42,7 @@ const subjects = [
   diffusionSeries,
   dividers,
   dovetail,
+  fingerJig,
   fingerLayout,
   finish,
   finishFilm,

@@ -22,7 +22,7 @@ const walls = { L: { ...size, name: 'outside length' }, W: { ...size, name: 'out
 /** Spare length on a strip: common practice, half an inch; less has been called too hard to work with. */
 export const trimSpare = 12;
 /** Shortest piece for jointer, planer or a free rip: common practice, 12 in; the machine's manual may ask for more. */
-export const shortestMachineLength = 300;
+export const shortestMachineLength = 304.8;
 
 /** Whole slices that a rough thickness gives, each planed on both faces after sawing. */
 export const slicesByResawing = relation({

@@ -42,7 +42,7 @@ const pieces = (design: Design) =>
 
 /** The reasons for which air may show on the outside of the closed box: a groove never does, but for the way of the lid. */
 const mayShow = (design: Design, point: Point) =>
-  ['way of the lid', 'finger fit'].includes(gapAt(design, point) ?? '') ||
+  ['way of the lid', 'finger fit', 'front hole'].includes(gapAt(design, point) ?? '') ||
   (design.box.kind === 'sliding' &&
     point.x < 0.1 &&
     point.z > design.values.outsideHeight - design.box.lidLip - design.box.lidThickness);
@@ -76,6 +76,10 @@ function gapAt(design: Design, { x, y, z }: Point): string | undefined {
     const deep = { left: y, right: W - y, front: x, back: L - x }[groove.wall];
     if (deep >= t - groove.depth && deep <= t) return 'groove';
   }
+  // Above a front that ends inside one of its own fingers: named by a verdict.
+  const { frontHole } = design.values;
+  const top = design.plan!.frontTop;
+  if (frontHole > 0 && x < t && z >= top && z <= top + frontHole + design.box.fingerFit) return 'front hole';
   return undefined;
 }
 

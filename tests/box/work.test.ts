@@ -123,9 +123,9 @@ describe('set-ups of the example, re-derived by hand', () => {
     expect(settingOf({ joint: 'rabbet' }, 'lengths', 'stop for the ends')).toBeCloseTo(125 - 9.5, 6);
   });
 
-  test('finger jig: cutter 9 mm, 8.9 mm from cutter to pin, as deep as the wall', () => {
-    expect(settingOf({}, 'fingers', 'cutter, and pin of the jig')).toBe(9);
-    expect(settingOf({}, 'fingers', 'cutter to pin')).toBeCloseTo(8.9, 9);
+  test('finger jig: a pitch of two fingers of 9 mm, shared out as 9.05 mm of slot and 8.95 mm to the pin, as deep as the wall', () => {
+    expect(settingOf({}, 'fingers', 'cutter, and pin of the jig')).toBeCloseTo(9.05, 9);
+    expect(settingOf({}, 'fingers', 'cutter to pin')).toBeCloseTo(8.95, 9);
     expect(settingOf({}, 'fingers', 'depth')).toBe(9.5);
   });
 

@@ -13,10 +13,12 @@ describe('finger layout', () => {
   // Common practice, no source: 4 in at 3/8 in gives 10.7; use 11 × 9.5 = 105 mm or 13 × 7.9 = 103 mm.
   test('a wall 4 in high and a 3/8 in cutter give 10.7 fingers', () => {
     expect(layout.fingerCount.compute({ H: 4 * inch, f: (3 / 8) * inch })).toBeCloseTo(10.67, 2);
-    const choices = layout.cutterChoices(4 * inch, [(3 / 8) * inch, (5 / 16) * inch]);
-    expect(choices.map(({ count }) => count)).toEqual([13, 11]);
-    expect(choices[0]!.height).toBeCloseTo(103.2, 1);
-    expect(choices[1]!.height).toBeCloseTo(104.8, 1);
+    const odd = (f: number) => {
+      const n = layout.nearestOddCount.compute({ H: 4 * inch, f });
+      return [n, layout.heightFromFingers.compute({ n, f })];
+    };
+    expect(odd((5 / 16) * inch)).toEqual([13, expect.closeTo(103.2, 1)]);
+    expect(odd((3 / 8) * inch)).toEqual([11, expect.closeTo(104.8, 1)]);
   });
 
   // By hand: 9.5 + 9.5 + … ten times is 95; 102 − 95 = 7.

@@ -79,6 +79,20 @@ export const fingersChecks: readonly Check[] = [
     },
   },
   {
+    id: 'front-ends-with-a-finger',
+    rule: 'front-ends-with-a-finger',
+    label: 'hole in each side above the lowered front',
+    kind: 'length',
+    applies: (v) => isFinger(v) && v.kind === 'sliding',
+    measure: (v) => v.frontHole,
+    usual: () => [Number.NEGATIVE_INFINITY, 0],
+    says: {
+      low: '',
+      high: 'The front ends inside one of its own fingers, so the socket for it stays open above: choose a height or a finger that ends with the front, or fill the hole.',
+      inside: 'The front ends where a finger ends, or inside one of the sides’: no hole stays above it.',
+    },
+  },
+  {
     id: 'finger-fit',
     rule: 'finger-fit',
     label: 'slot minus finger',

@@ -38,7 +38,8 @@ export function wallParts(plan: Plan, frame: Frame, grooves: readonly CutGroove[
       grain: isSide(wall) ? 'x' : 'y',
       finished,
       round: 'nearest',
-      rough: roughSize(finished, plan.values.planing),
+      // All walls of a frame are ripped to one height; the front of a sliding-lid box is lowered after its joint.
+      rough: roughSize({ ...finished, width: Math.max(finished.width, frame.height) }, plan.values.planing),
       pieces: placed,
       volume,
       note: note(plan, wall),

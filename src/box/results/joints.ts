@@ -1,5 +1,6 @@
 /** Results of the lesson on joint spacing. Over 150 lines: one table, whose rows share how a corner is laid out. */
 import { tailRoot } from '../../calc/dovetail.ts';
+import * as jig from '../../calc/finger-jig.ts';
 import * as layout from '../../calc/finger-layout.ts';
 import * as area from '../../calc/glue-area.ts';
 import * as fit from '../../calc/joint-fit.ts';
@@ -23,6 +24,11 @@ export interface JointsResults {
   /** Height that the odd number fills with this cutter, and finger width that fills this height, mm. */
   readonly oddHeight: number;
   readonly oddFingerWidth: number;
+  /** Hole in each side above the lowered front of a sliding-lid box, mm; 0 where a finger ends there. */
+  readonly frontHole: number;
+  /** Width of the cutter, and distance from it to the jig's pin, that keep the pitch at two finger widths, mm. */
+  readonly slotWidth: number;
+  readonly cutterToPin: number;
   /** Steps of an index jig along one wall. */
   readonly jigSteps: number;
   /** What the step errors come to at the last step, mm. */
@@ -105,6 +111,35 @@ export const jointsResults: ResultTable<keyof JointsResults, Values> = {
     kind: 'length',
     digits: 2,
     rule: 'finger-width',
+    when: hasFingers,
+  }),
+  frontHole: row(
+    layout.frontHole,
+    (v) => ({ h: v.outsideHeight - v.lidLip - v.lidThickness, H: v.outsideHeight, f: v.fingerWidth }),
+    {
+      label: 'hole in each side above the lowered front',
+      kind: 'length',
+      round: 'up',
+      rule: 'front-ends-with-a-finger',
+      when: (v) => hasFingers(v) && v.kind === 'sliding',
+    },
+  ),
+  slotWidth: row(jig.slotWidth, (v) => ({ f: v.fingerWidth, c: v.fingerFit }), {
+    label: 'width of a slot: cutter, and pin of the jig',
+    kind: 'length',
+    digits: 2,
+    denominator: 1000,
+    builds: true,
+    rule: 'finger-fit',
+    when: hasFingers,
+  }),
+  cutterToPin: row(jig.cutterToPin, (v) => ({ f: v.fingerWidth, c: v.fingerFit }), {
+    label: 'cutter to pin of the jig, which is a finger',
+    kind: 'length',
+    digits: 2,
+    denominator: 1000,
+    builds: true,
+    rule: 'finger-fit',
     when: hasFingers,
   }),
   jigSteps: row(fit.stepsAlong, (v) => ({ n: layout.pieces(v.jointedHeight, v.fingerWidth) }), {

@@ -1,5 +1,7 @@
 /** Panels, dry fit, glue. */
 import { angleFromDiagonals } from '../../calc/squareness.ts';
+import { shortestMachineLength } from '../../calc/stock.ts';
+import type { FittedPanel } from '../parts/panel-hold.ts';
 import type { Amounts } from './amounts.ts';
 import type { Planned, Step } from './step.ts';
 import { openTime } from './times.ts';
@@ -11,8 +13,25 @@ export const diagonals = { aim: 0.5, most: 1 } as const;
 const amount = (value: number, kind: 'mass' | 'force', digits: 0 | 2 = 0) =>
   ({ value, kind, digits }) as const;
 
-export function panelSteps({ bottom, lid, box, plan }: Planned): Step[] {
+/** Cut from solid wood: to thickness first, while it is large; by hand where it is short. */
+const cautionFor = (length: number, thickness: number) =>
+  length < shortestMachineLength || thickness < thinnestMachined
+    ? ('shortPanel' as const)
+    : ('machines' as const);
+/** Thinner stock goes through few planers: common practice; the machine's manual decides. mm */
+const thinnestMachined = 6;
+
+export function panelSteps(design: Planned): Step[] {
+  const { bottom, lid, box, plan } = design;
   const steps: Step[] = [];
+  if (bottom && bottom.material === 'solid')
+    steps.push({
+      id: 'bottom-thickness',
+      does: say`Plane the panel for the bottom to ${panel(plan.bottomThickness)}, both faces equally.`,
+      check: say`Flat on a flat table, and the same at all four corners within ${mm(0.1, { digits: 1 })}.`,
+      caution: cautionFor(bottom.length, plan.bottomThickness),
+      rule: 'bottom-thickness',
+    });
   if (bottom)
     steps.push({
       id: 'bottom',
@@ -22,22 +41,51 @@ export function panelSteps({ bottom, lid, box, plan }: Planned): Step[] {
       check: bottom.glued
         ? say`It drops into its place without force.`
         : say`In its place: ${gap(bottom.gapAcross)} free at each side across the grain, and it slides by hand.`,
-      caution: 'machines',
+      caution: 'panelFinish',
       rule: bottom.glued ? 'solid-floats-plywood-may-be-glued' : 'gap-beside-the-bottom',
     });
   if (lid && box.kind !== 'sliding')
     steps.push({
       id: 'lid-panel',
-      does: say`Cut the lid panel to ${panel(lid.length)} by ${panel(lid.width)}. Sand and finish both faces.`,
+      does: say`Plane the lid panel to ${panel(lid.tongue)} and cut it to ${panel(lid.length)} by ${panel(lid.width)}. Sand and finish both faces.`,
       check: say`${gap(lid.gapAcross)} free at each side across the grain.`,
+      caution: 'panelFinish',
       rule: 'never-glue-across-the-grain',
     });
-  if (lid && box.kind === 'sliding')
+  if (lid && box.kind === 'sliding') steps.push(...slidingLid(design, lid));
+  if (box.joint === 'splined-mitre')
     steps.push({
+      id: 'splines',
+      does: say`Make the splines, ${panel(box.keyThickness)} thick, their grain across the miter: crosscut them from the end of a wide board, then fit each to its groove.`,
+      check: say`Each slides in by hand, and the outer points of the miter meet.`,
+      caution: 'smallStock',
+    });
+  return steps;
+}
+
+/** The lid is made ready before any finish, and fitted after it. */
+function slidingLid({ box, lidRun }: Planned, lid: FittedPanel): Step[] {
+  const steps: Step[] = [
+    {
       id: 'lid',
-      does: say`Plane the lid to thickness and cut it to length, ${panel(lid.length)}. Leave it ${mm(1)} wide until the end: it is fitted last.`,
+      does: say`Plane the lid to ${panel(lid.tongue)} and cut it to length, ${panel(lid.length)}. Its final width is ${panel(lid.width)}: rip it ${mm(1)} wider than that, because it is fitted last.`,
       check: say`Flat on a flat table, with the grain along the way it slides.`,
-      caution: 'machines',
+      caution: cautionFor(lid.length, lid.tongue),
+    },
+  ];
+  if (box.pull === 'notch' && lidRun?.notch)
+    steps.push({
+      id: 'notch',
+      does: say`Cut the thumb notch in the lid, before any finish.`,
+      check: say`At least ${mm(3)} of wood is left under it.`,
+      caution: 'chisel',
+    });
+  if (box.pull === 'glued')
+    steps.push({
+      id: 'pull',
+      does: say`Glue the pull across the front end of the lid, in its middle third only, before any finish: its grain crosses the lid’s.`,
+      check: say`It passes between the sides with the lid’s play on both.`,
+      caution: 'smallStock',
     });
   return steps;
 }
@@ -51,7 +99,7 @@ export function glueSteps({ box, plan, bottom }: Planned, amounts: Amounts): Ste
       id: 'inside',
       does: say`Sand and finish the inside faces. Tape the joints first: no finish where glue goes.`,
       check: say`Bare wood on every glued face.`,
-      caution: 'dust',
+      caution: 'panelFinish',
     },
     {
       id: 'dry-fit',
@@ -64,7 +112,7 @@ export function glueSteps({ box, plan, bottom }: Planned, amounts: Amounts): Ste
       does: say`Spread a thin even film, in all ${amount(amounts.glue.low, 'mass', 2)} to ${amount(amounts.glue.high, 'mass', 2)}. ${
         bottom?.glued ? 'Glue in the bottom.' : 'Bottom in, without glue in its groove.'
       } Clamp with even contact; joints that fit need little force.`,
-      check: say`Diagonals again, top and bottom, while the glue is wet: squeeze the longer one. On a flat plate the box rocks by no more than ${mm(0.2, { digits: 1 })}.`,
+      check: say`Diagonals again, top and bottom, while the glue is wet: squeeze the longer one by hand or with one light clamp; never press a tight panel home with clamps. On a flat plate the box rocks by no more than ${mm(0.2, { digits: 1 })}.`,
       caution: undefined,
       rule: 'solid-floats-plywood-may-be-glued',
     },
@@ -72,7 +120,7 @@ export function glueSteps({ box, plan, bottom }: Planned, amounts: Amounts): Ste
       ? [
           {
             id: 'keys',
-            does: say`After 24 hours saw the slots for the keys and glue the keys in; trim them flush from the outside in.`,
+            does: say`After 24 hours saw the slots for the keys. Saw the keys from a strip planed to ${panel(box.keyThickness)}, their grain along the long edge, glue them in, and trim them flush from the outside in.`,
             check: say`Each key touches the bottom of its slot before glue goes in.`,
             caution: 'keys' as const,
           },

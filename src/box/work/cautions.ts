@@ -26,8 +26,20 @@ const all = {
     sources: ['hse-wis16'],
   },
   stopped: {
-    says: 'No stopped grooves on a table saw (circular saw bench). On a router table only with end stops and after instruction; otherwise with chisel and gauge, or a hand-held router on a clamped part.',
+    says: 'No stopped grooves on a table saw (circular saw bench): work let down onto a turning blade can be thrown. A router table is the same hazard where work is lowered onto the bit: only with end stops that hold the part at both ends, and after instruction; otherwise with chisel and gauge, or a hand-held router on a clamped part.',
     sources: ['hse-wis16'],
+  },
+  resaw: {
+    says: 'Resawing is a deep cut that pinches and binds: a band saw with a sharp wide blade, the guide just above the wood, a tall fence and push blocks, fingers never in line with the blade. Not on a table saw without training for it; a frame saw does it by hand.',
+    sources: [],
+  },
+  shortPanel: {
+    says: 'This panel is under 300 mm (12 in) or thin: plane it by hand, or on a longer carrier board, or while it is joined to another part. It does not go through a machine on its own; no machine takes stock thinner than its manual allows.',
+    sources: ['hse-wis16', 'hse-wis17'],
+  },
+  smallStock: {
+    says: 'Small strips split, lift and are thrown: saw them off a longer piece by hand or on a sled that holds them, and never with fingers beside the blade.',
+    sources: [],
   },
   shortRip: {
     says: 'This piece is short and thin: rip it by hand and plane it, or hold it in a carrier. Never freehand at a machine.',
@@ -43,8 +55,12 @@ const all = {
     sources: ['osha-1910-213'],
   },
   dust: {
-    says: 'Wood dust harms; that of hardwoods can cause cancer of the nose. Extract where it is made, wear a fitted mask, do not sweep it dry.',
+    says: 'All wood dust harms, of softwood and boards too; that of hardwoods can cause cancer of the nose. Extract where it is made, wear a fitted mask, do not sweep it dry.',
     sources: ['hse-wood-dust', 'osha-wood-dust', 'iarc-100c'],
+  },
+  panelFinish: {
+    says: 'Sanding dust of any wood harms: extract it and wear a fitted mask. Air the room while a finish dries, keep flames away, follow its label; rags with a drying oil are spread flat outdoors in one layer or put in water in a lidded metal can, since they can take fire by themselves.',
+    sources: ['hse-wood-dust', 'nfpa-oily-rags', 'osha-1910-106'],
   },
   rags: {
     says: 'Rags with a drying oil heat up and can take fire by themselves within hours. Spread them flat outdoors in one layer, or put them in water in a lidded metal can. Air the room; no flames.',

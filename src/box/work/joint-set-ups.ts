@@ -8,6 +8,8 @@ import { type Amount, mm, say, type Words } from './words.ts';
 
 const angle = (value: number): Amount => ({ value, kind: 'angle', digits: 1 });
 const fine = (value: number): Amount => mm(value, { digits: 2 });
+/** What a caliper reads: 1/64 in would hide a fit. */
+const caliper = (value: number): Amount => mm(value, { digits: 2, denominator: 1000 });
 
 /** Stops for cutting the walls to length; opposite walls come off one stop. */
 export function lengthSetUps(design: Planned): SetUp[] {
@@ -65,12 +67,12 @@ export function jointSetUps(design: Planned): SetUp[] {
           id: 'fingers',
           cut: say`fingers on all walls`,
           settings: [
-            { what: 'cutter, and pin of the jig', value: fine(box.fingerWidth) },
-            { what: 'cutter to pin', value: fine(box.fingerWidth - box.fingerFit) },
+            { what: 'cutter, and pin of the jig', value: caliper(plan.values.slotWidth) },
+            { what: 'cutter to pin', value: caliper(plan.values.cutterToPin) },
             { what: 'depth', value: mm(wall) },
-            { what: 'slot minus finger', value: fine(box.fingerFit) },
+            { what: 'slot minus finger', value: caliper(box.fingerFit) },
           ],
-          note: say`Lower edge against the pin. Sides begin with a finger, ends with a slot. For ends that stand proud add ${mm(0.4)} to ${mm(0.8)} to the depth.`,
+          note: say`Cutter and distance together are the pitch, ${caliper(2 * box.fingerWidth)}: if your cutter is another, keep the sum and the fit follows. Lower edge against the pin. Sides begin with a finger, ends with a slot. For ends that stand proud add ${mm(0.4)} to ${mm(0.8)} to the depth.`,
         },
       ];
     case 'dovetail': {

@@ -38,29 +38,11 @@ export function surfaceSteps({ box, saw }: Planned, { finish }: Amounts): Step[]
 }
 
 export function lidSteps(design: Planned): Step[] {
-  const { box, lid, lidRun, hinges, plan } = design;
+  const { box, lid, hinges, plan } = design;
   switch (box.kind) {
     case 'sliding':
       return lid
         ? [
-            ...(box.pull === 'notch' && lidRun?.notch
-              ? [
-                  {
-                    id: 'notch',
-                    does: say`Cut the thumb notch while the lid still has its full thickness.`,
-                    check: say`At least ${mm(3)} of wood is left under it.`,
-                    caution: 'chisel' as const,
-                  },
-                ]
-              : box.pull === 'glued'
-                ? [
-                    {
-                      id: 'pull',
-                      does: say`Glue the pull across the front end of the lid, in its middle third only: its grain crosses the lid’s.`,
-                      check: say`It passes between the sides with the lid’s play on both.`,
-                    },
-                  ]
-                : []),
             {
               id: 'fit-lid',
               does: say`After the finish is dry fit the lid: plane both edges equally to ${panel(lid.width)}. Wax the grooves.`,
@@ -72,6 +54,7 @@ export function lidSteps(design: Planned): Step[] {
         : [last(design)];
     case 'lift-off':
       return [
+        ...linerStep(design),
         {
           id: 'liner',
           does: say`Fit the liner, its upper edges chamfered. After the finish is dry plane it above the rim until the lid slips over.`,
@@ -94,6 +77,20 @@ export function lidSteps(design: Planned): Step[] {
         last(design),
       ];
   }
+}
+
+/** The liner's strip, before it is mitered into its four pieces. */
+function linerStep({ parts, box }: Planned): Step[] {
+  const long = parts.find(({ name }) => name === 'liner-left');
+  if (!long) return [];
+  return [
+    {
+      id: 'liner-strip',
+      does: say`Plane one long strip for the liner to ${mm(box.linerThickness)} and rip it to ${mm(long.finished.width)}; only then miter its four pieces, to the box as it came out.`,
+      check: say`Each piece springs into place without forcing the walls apart.`,
+      caution: 'smallStock',
+    },
+  ];
 }
 
 const last = ({ box }: Planned): Step => ({

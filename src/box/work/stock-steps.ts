@@ -1,15 +1,39 @@
 /** Before the joints: air, wood, thickness, marks, lengths. */
+import { stockOf } from '../stock.ts';
 import { mitered, type Planned, type Step } from './step.ts';
 import { mm, say, type Words } from './words.ts';
 
 const percent = (value: number) => ({ value, kind: 'percent', digits: 0 }) as const;
 
-/** How the walls come out of the board. */
-function board({ box, plan }: Planned): Words {
+/** How the walls are brought to thickness. */
+function planed({ box, plan }: Planned): Words {
   const thick = mm(plan.wall + 2 * box.planing, { round: 'up' });
   return box.wallsFrom === 'bookmatched'
-    ? say`Resaw the board, open it like a book and mark the pair. Plane all faces equally, from ${thick} to ${mm(plan.wall)}.`
-    : say`Plane one face and one edge true, then the strip for the walls from ${thick} to ${mm(plan.wall)}, both faces equally.`;
+    ? say`Open the pair like a book and mark it. Plane both halves, all faces equally, from ${thick} to ${mm(plan.wall)}, still joined end to end.`
+    : say`Plane one face and one edge true, then the strip for the walls from ${thick} to ${mm(plan.wall)}, both faces equally, before it is cut into walls.`;
+}
+
+/** Slices out of the thickness of a board, if it is thick enough for more than one. */
+function resawing(design: Planned): Step[] {
+  const { slices } = stockOf(design);
+  const first = slices[0];
+  const rough = slices
+    .filter(({ board }) => board === first?.board)
+    .map(({ sawn }) => mm(sawn, { round: 'up' }));
+  if (rough.length < 2) return [];
+  const list = rough.flatMap((one, index) => [
+    ...(index ? [index === rough.length - 1 ? ' and ' : ', '] : []),
+    one,
+  ]);
+  return [
+    {
+      id: 'resaw',
+      does: say`Resaw the board on edge into slices of ${list}, each with what will be planed off. Stand them on edge with air on both sides for some days: a fresh inner face is damper than the outer one.`,
+      check: say`Two weighings 3 days apart agree within 0.3 %, and no slice bends any more.`,
+      caution: 'resaw',
+      rule: 'cut-oversize-and-rest',
+    },
+  ];
 }
 
 export function stockSteps(design: Planned): Step[] {
@@ -23,12 +47,15 @@ export function stockSteps(design: Planned): Step[] {
     },
     {
       id: 'settle',
-      does: say`Saw the parts out roughly, stand them on edge with air on both sides, and weigh an offcut.`,
+      does: say`Cut the board no shorter than the runs of parts need, as drawn above. Stand it on edge with air on both sides, and weigh an offcut.`,
       check: say`Two weighings 3 days apart agree within 0.3 %.`,
+      caution: 'crosscut',
+      rule: 'short-pieces-stay-joined',
     },
+    ...resawing(design),
     {
       id: 'thickness',
-      does: board(design),
+      does: planed(design),
       check: say`All walls equally thick within ${mm(0.1, { digits: 1 })}, at both ends.`,
       caution: 'machines',
       rule: 'one-thickness-all-round',

@@ -46,6 +46,26 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
       </p>
       <header>
         <h1>{v.name}</h1>
+        {v.items.length > 0 && (
+          <p>
+            For {v.items.map(({ name, count }) => `${count} × ${name}`).join(', ')}, together{' '}
+            <Sizes of={[v.contentsLength, v.contentsWidth, v.contentsHeight]} />.
+          </p>
+        )}
+        <p class="paper-only">
+          Made by <span class="blank wide" /> for <span class="blank wide" /> Date <span class="blank" />
+        </p>
+        <p class="screen-only">
+          <label>
+            Name on this sheet{' '}
+            <input
+              type="text"
+              maxLength={fields.name.longest}
+              value={v.name}
+              onChange={(event) => store.set({ name: event.currentTarget.value.trim() || v.name })}
+            />
+          </label>
+        </p>
         <p>
           Outside <Sizes of={[v.outsideLength, v.outsideWidth, v.outsideHeight]} />
           {inside && (

@@ -16,13 +16,15 @@ export function fingerSegments(height: number, width: number, endHeight = height
     const owner = wall === 'first' ? 'side' : 'end';
     const upper = owner === 'end' ? Math.min(to, endHeight) : to;
     if (width - (upper - from) > noise) sliver = Math.min(sliver ?? width, upper - from);
-    segments.push({ from, to: upper, owner });
+    // The socket in the side is as high as any other, whatever is cut off the front later.
+    const opens = endHeight < height - noise && upper < Math.min(to, height) - noise;
+    segments.push({ from, to: upper, owner, ...(opens && { socketTo: Math.min(to, height) }) });
   }
   // Above a lower end the side is left whole.
   const last = segments.at(-1);
   if (last && last.to < height - noise) {
     if (last.owner === 'side') segments[segments.length - 1] = { ...last, to: height };
-    else segments.push({ from: last.to, to: height, owner: 'side' });
+    else segments.push({ from: last.socketTo ?? last.to, to: height, owner: 'side' });
   }
   return { segments, sliver };
 }
@@ -55,11 +57,12 @@ function cuts(
   const room = quarter(fingerFit, fingerWidth);
   return segments
     .filter(({ owner }) => owner === other)
-    .map(({ from, to }) =>
-      slot({
+    .map(({ from, to: end, socketTo }) => {
+      const to = other === 'end' ? (socketTo ?? end) : end;
+      return slot({
         x: [0, wall],
         y: [0, wall],
         z: [from > noise ? from - room : from, to < height - noise ? to + room : to],
-      }),
-    );
+      });
+    });
 }

@@ -15,6 +15,8 @@ export interface Segment {
   readonly from: number;
   readonly to: number;
   readonly owner: Owner;
+  /** Where the other wall's socket for it ends, if that is further up: a front that is lowered leaves the rest of it open. */
+  readonly socketTo?: number;
 }
 
 /** How a joint is laid out along the height of one corner. */

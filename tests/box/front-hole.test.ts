@@ -1,0 +1,54 @@
+/** The hole above a lowered front: by the formula, and by asking the solids what wood stands there. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { type Box, exampleBox } from '../../src/box/box.ts';
+import { checks } from '../../src/box/checks/index.ts';
+import { designBox } from '../../src/box/design.ts';
+import { evaluate } from '../../src/box/evaluate.ts';
+import { inPrism, type Point, type Solid } from '../../src/box/parts/solid.ts';
+import { smallestChanges } from '../../src/box/smallest-change.ts';
+import { judge } from '../../src/box/verdict.ts';
+
+const isWood = ({ block, cuts }: Solid, at: Point) =>
+  (['x', 'y', 'z'] as const).every((axis) => at[axis] >= block[axis][0] && at[axis] <= block[axis][1]) &&
+  !cuts.some((cut) => inPrism(cut, at));
+
+const sliding = (changes: Partial<Box>): Box => ({
+  ...exampleBox,
+  kind: 'sliding',
+  joint: 'finger',
+  fingerFit: 0,
+  ...changes,
+});
+
+test('is as high as the stretch without wood, walking up the outer corner from the edge of the front', () => {
+  let holes = 0;
+  fc.assert(
+    fc.property(fc.integer({ min: 40, max: 400 }), fc.integer({ min: 50, max: 150 }), (headroom, finger) => {
+      const design = designBox(sliding({ headroom: headroom / 10, fingerWidth: finger / 10 }));
+      const { plan, parts, values } = design;
+      const pieces = parts
+        .filter(({ name }) => name === 'left' || name === 'front')
+        .flatMap((part) => part.pieces);
+      // A point of the corner, outside the lid's groove, which is cut into the inner face.
+      const wood = (z: number) => pieces.some((piece) => isWood(piece, { x: plan!.wall / 3, y: 0.2, z }));
+      const step = 0.05;
+      let open = 0;
+      for (let z = plan!.frontTop + step / 2; z < plan!.height && !wood(z); z += step) open += step;
+      expect(Math.abs(open - values.frontHole)).toBeLessThan(3 * step);
+      if (values.frontHole > 0) holes++;
+    }),
+    { numRuns: 300 },
+  );
+  expect(holes).toBeGreaterThan(50);
+});
+
+test('is judged, and what closes it is offered: a height or a finger', () => {
+  const check = checks.find(({ id }) => id === 'front-ends-with-a-finger')!;
+  const box = sliding({ headroom: 7 });
+  expect(evaluate(box).frontHole).toBeGreaterThan(0);
+  expect(judge(check, evaluate(box))?.state).toBe('unusual');
+  const offered = smallestChanges(box, check, 'mm');
+  expect(offered.length).toBeGreaterThan(0);
+  for (const { input, to } of offered) expect(evaluate({ ...box, [input]: to }).frontHole, input).toBe(0);
+});
