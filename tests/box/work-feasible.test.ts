@@ -32,20 +32,20 @@ describe.each(['rough parts', 'order', 'cautions', 'words'])('%s', (what) => {
               expect(rough[side], label).toBeGreaterThanOrEqual(finished[side]);
       }
       if (what === 'order') {
-        const before = (first: string, second: string) => {
+        const precedes = (first: string, second: string) => {
           const [one, other] = [place(design, first), place(design, second)];
           if (one >= 0 && other >= 0) expect(one, `${first} before ${second}`).toBeLessThan(other);
         };
         // Short parts stay joined until they are planed.
-        before('resaw', 'thickness');
-        before('thickness', 'first-ends');
-        before('bottom-thickness', 'bottom');
+        precedes('resaw', 'thickness');
+        precedes('thickness', 'first-ends');
+        precedes('bottom-thickness', 'bottom');
         for (const early of ['notch', 'pull']) {
-          before('lid', early);
-          before(early, 'finish');
+          precedes('lid', early);
+          precedes(early, 'finish');
         }
-        before('liner-strip', 'liner');
-        before('splines', 'glue');
+        precedes('liner-strip', 'liner');
+        precedes('splines', 'glue');
         expect(place(design, 'bottom-thickness') >= 0).toBe(box.bottom === 'solid');
         expect(place(design, 'splines') >= 0).toBe(box.joint === 'splined-mitre');
         expect(place(design, 'liner-strip') >= 0).toBe(box.kind === 'lift-off');

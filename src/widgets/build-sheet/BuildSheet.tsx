@@ -9,6 +9,7 @@ import { Views } from '../../figures/Views.tsx';
 import { useStore } from '../../notebook/use-store.ts';
 import { Board } from '../my-box/Board.tsx';
 import { PartsTable } from '../my-box/PartsTable.tsx';
+import { AsBuilt } from './AsBuilt.tsx';
 import { Exceptions } from './Exceptions.tsx';
 import { LinkAtEnd, LinkCode } from './LinkCode.tsx';
 import { type SourceNames, Steps } from './Steps.tsx';
@@ -141,6 +142,7 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
         <h2>What the rules say</h2>
         <Exceptions design={design.value} />
       </section>
+      {made && <AsBuilt design={design.value} />}
       <LinkAtEnd />
     </article>
   );

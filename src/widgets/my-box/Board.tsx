@@ -3,7 +3,6 @@ import { useMemo } from 'preact/hooks';
 import type { Design } from '../../box/design.ts';
 import type { PartName } from '../../box/parts/part.ts';
 import { type Joined, type Stock, stockOf } from '../../box/stock.ts';
-import { shortestMachineLength } from '../../calc/stock.ts';
 import { BoardLayout } from '../../figures/BoardLayout.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { format } from '../../units/index.ts';
@@ -32,7 +31,7 @@ function KeepJoined({ rows, label }: { rows: readonly Joined[]; label: (name: Pa
     <>
       <p>
         Keep these in one piece until they are planed, ripped to width and, where the order of work says so,
-        grooved. Shorter than <span class="mm">{shortestMachineLength} mm</span>
+        grooved. Shorter than <span class="mm">300 mm</span>
         <span class="inch">12 in</span> nothing goes through a planer, a jointer or a freehand rip (common
         practice). Your machine’s manual may ask for more.
       </p>
