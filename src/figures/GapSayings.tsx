@@ -1,4 +1,4 @@
-/** Four sayings about gaps, as the rise in moisture that each allows for the box's bottom, beside the rise of the reader's air. */
+/** Four rules of thumb about gaps, as the rise in moisture that each allows for the box's bottom, beside the rise of the reader's air. */
 import type { Values } from '../box/values.ts';
 import { riseForAllowance } from '../calc/panel-play.ts';
 import { format } from '../units/index.ts';
@@ -25,7 +25,7 @@ export function GapSayings({ values: v }: { values: Values }) {
   return (
     <Drawing
       view={[0, 0, 350, 4 * 44 + 30]}
-      title="The rise in moisture that each saying allows"
+      title="The rise in moisture that each rule of thumb allows"
       description={`${sayings.map(([words], i) => `${words}: ${points(allowed[i]!)}`).join('; ')}. From today to the dampest day: ${points(rise)}.`}
     >
       {sayings.map(([words], i) => {

@@ -61,9 +61,9 @@ export const groovesChecks: readonly Check[] = [
     measure: (v) => v.lidLip,
     usual: { mm: [3.2, 6], inch: [1 / 8, 1 / 4] },
     says: {
-      low: 'Thinner than makers accept: a knock or a thumb splits it off along the grain.',
+      low: 'Thinner than custom has it: a knock or a thumb can split it off along the grain.',
       high: 'More than it needs: strong, but it looks heavy and hides the lid.',
-      inside: 'Thick enough for handling; half as much would have a quarter of the strength.',
+      inside: 'As custom has it. Whether this wood takes your push at that thickness is judged beside it.',
     },
   },
   push(

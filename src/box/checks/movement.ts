@@ -7,8 +7,8 @@ import { gapsChecks } from './gaps.ts';
 const open = Number.POSITIVE_INFINITY;
 /** What may move, mm, in a panel glued all around: the play that a sliding lid is left. To call that the limit is this notebook's choice. */
 const mayMove = panelPractice.lidAllowance;
-/** Movement per point, as a fraction, up to which a wood counts as calm: common practice, no source. */
-const calm = 0.003;
+/** Movement per point, as a fraction, up to which a wood counts as stable: common practice, no source. */
+const stable = 0.003;
 
 const slides = (v: Values) => v.kind === 'sliding';
 const swing = (v: Values) => v.moistureDamp - v.moistureDry;
@@ -25,11 +25,11 @@ export const movementChecks: readonly Check[] = [
     label: 'movement of 100 mm (4 in) of this wood, flat-sawn, over 4 points',
     kind: 'length',
     measure: (v) => 100 * 4 * v.tangentialCoefficient,
-    usual: () => [-open, 100 * 4 * calm],
+    usual: () => [-open, 100 * 4 * stable],
     says: {
       low: '',
-      high: 'A lively wood. It is no mistake, but every gap must be calculated.',
-      inside: 'A calm wood: small gaps are enough.',
+      high: 'This wood moves a lot. It is no mistake, but the gaps grow with it.',
+      inside: 'A stable wood: its gaps are small.',
     },
   }),
   check({

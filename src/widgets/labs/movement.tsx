@@ -93,7 +93,7 @@ export const labs: Record<string, LabSpec> = {
     says: panelSays('lid'),
   },
   sayings: {
-    title: 'What the sayings assume',
+    title: 'What the rules of thumb assume',
     figure: GapSayings,
     controls: ['species', 'humidityToday', 'humidityDamp'],
     more: ['ringAngle', 'temperature'],

@@ -1,4 +1,4 @@
-/** The reader's bottom over the same year in other woods and cuts, and the sayings of the trade beside that year. */
+/** The reader's bottom over the same year in other woods and cuts, and the rules of thumb of the trade beside that year. */
 import { panelOf } from '../../box/panel-state.ts';
 import { dayOfBuilding, moistureOf } from '../../box/panel-year.ts';
 import { woodById } from '../../box/woods.ts';
@@ -10,7 +10,7 @@ import { WoodsCompared } from '../../figures/WoodsCompared.tsx';
 import { Control } from '../Control.tsx';
 import { type Drawn, Length, YearLab } from './YearLab.tsx';
 
-/** Woods shown beside the reader's own: mild and lively ones of the trade, all with figures in the tables. */
+/** Woods shown beside the reader's own: stable ones and such as move a lot of the trade, all with figures in the tables. */
 const others = ['black-cherry', 'black-walnut', 'sugar-maple', 'commercial-red-oak'] as const;
 
 const compared: Drawn = (v, { year }) => {
@@ -65,5 +65,5 @@ export const WoodsLab = () => (
 );
 
 export const SayingsLab = () => (
-  <YearLab title="What the sayings assume, in this year" part="bottom" draw={sayings} />
+  <YearLab title="What the rules of thumb assume, in this year" part="bottom" draw={sayings} />
 );

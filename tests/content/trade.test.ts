@@ -1,0 +1,114 @@
+/** What the trade was corrected on: numbers come from the tables, and no text slides back. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { type Box, exampleBox } from '../../src/box/box.ts';
+import { designBox } from '../../src/box/design.ts';
+import { woods } from '../../src/box/woods.ts';
+import { type CautionName, cautions } from '../../src/box/work/cautions.ts';
+import { workOf } from '../../src/box/work.ts';
+
+const content = new URL('../../content/', import.meta.url);
+const texts = ['rules/', 'lessons/'].flatMap((folder) =>
+  readdirSync(new URL(folder, content)).map(
+    (file) => [file, readFileSync(new URL(folder + file, content), 'utf8')] as const,
+  ),
+);
+const rule = (slug: string) => texts.find(([file]) => file === `${slug}.mdx`)![1];
+const coefficients = (id: string) => {
+  const wood = woods.find((one) => one.id === id)!;
+  return [wood.tangentialCoefficient!.value, wood.radialCoefficient!.value] as const;
+};
+
+describe('what quarter-sawn wood saves', () => {
+  // Wood Handbook, Table 13-5: the share of the tangential coefficient that the radial one is less.
+  test.each([
+    ['yellow-birch', 24],
+    ['black-walnut', 31],
+    ['black-cherry', 49],
+    ['sugar-maple', 53],
+  ])('in %s is %i %%', (id, percent) => {
+    const [flat, quarter] = coefficients(id);
+    expect(Math.round(100 * (1 - quarter / flat))).toBe(percent);
+  });
+
+  test('stands in the rule by wood, and nobody says that it halves', () => {
+    expect(rule('quarter-sawn-for-lids')).toMatch(/24 % .*yellow birch.*31 % in walnut.*49 % in cherry/);
+    for (const [file, text] of texts) expect(text, file).not.toMatch(/[Qq]uarter-sawn wood halves/);
+  });
+});
+
+test('75 mm of solid wood is no width that need not be calculated: cherry 0.74, maple 1.06, beech 1.29 mm over 4 points', () => {
+  for (const [id, moves] of [
+    ['black-cherry', 0.74],
+    ['sugar-maple', 1.06],
+    ['american-beech', 1.29],
+  ] as const)
+    expect(75 * 4 * coefficients(id)[0]).toBeCloseTo(moves, 2);
+  for (const [file, text] of texts)
+    expect(text.replaceAll(/at least (<Size mm="75" inch="3" \/>|75 mm)/g, ''), file).not.toMatch(
+      /(below|under|narrower than|up to) (about )?(<Size mm="75"|75 mm)[^.]*(seldom|generous|glued only)/,
+    );
+});
+
+test('words are those of the trade in the United States', () => {
+  for (const [file, text] of texts) {
+    // How a source was read stands in the notes: under an example, and on the page of sources.
+    expect(text.replaceAll(/^ +source: .*$/gm, ''), file).not.toMatch(/\bcalms?\b|\blively\b|second-hand/);
+    const prose = text.replaceAll(/[\w-]*-saying-[\w-]*|of="[^"]*sayings"/g, '');
+    expect(prose, file).not.toMatch(/\b[Ss]ayings?\b/);
+  }
+});
+
+test('plywood’s movement is printed once, in the rule on glued bottoms', () => {
+  expect(texts.filter(([, text]) => /0\.00021/.test(text)).map(([file]) => file)).toEqual([
+    'solid-floats-plywood-may-be-glued.mdx',
+  ]);
+  expect(texts.filter(([, text]) => /twelfth as much/.test(text))).toEqual([]);
+});
+
+test('a rule whose range is our own choice is not marked as published', () => {
+  for (const slug of [
+    'quarter-sawn-for-lids',
+    'solid-floats-plywood-may-be-glued',
+    'long-grain-to-long-grain',
+    'grain-runs-around-the-box',
+  ])
+    expect(rule(slug)).toMatch(/^evidence: \[(?!.*published).*\]$/m);
+});
+
+describe('cautions', () => {
+  const kinds: Partial<Box>[] = [
+    {},
+    { kind: 'lift-off', joint: 'dovetail', headroom: 30 },
+    { kind: 'sawn', joint: 'keyed-mitre', headroom: 30 },
+    { pull: 'glued', bottom: 'plywood', wallsFrom: 'bookmatched', boardThickness: 40 },
+  ];
+  const words = (name: CautionName) => cautions[name].says;
+
+  test('stand at every step that finishes, and name vapor or air, and rags', () => {
+    let finishing = 0;
+    for (const box of kinds)
+      for (const { id, does, caution } of workOf(designBox({ ...exampleBox, ...box }))!.steps)
+        if (/\b[Ff]inish (both|the)/.test(does.join(''))) {
+          finishing++;
+          expect(caution, id).toBeDefined();
+          expect(words(caution!), id).toMatch(/[Rr]ags/);
+          expect(words(caution!), id).toMatch(/[Aa]ir the room/);
+        }
+    expect(finishing).toBeGreaterThan(6);
+  });
+
+  test('say that all wood dust harms, that a router table is as bad as a saw for lowered work, and that resawing binds', () => {
+    expect(words('dust')).toMatch(/^All wood dust harms/);
+    expect(words('stopped')).toMatch(/router table is the same hazard/);
+    expect(words('resaw')).toMatch(/pinches and binds/);
+    expect(rule('groove-inside-one-finger')).toMatch(/router table is the same hazard/);
+    expect(rule('cut-oversize-and-rest')).toMatch(/pinches and binds/);
+    expect(rule('bottom-thickness')).toMatch(/several light passes/);
+  });
+
+  test('stand in every rule about a finish', () => {
+    for (const [file, text] of texts)
+      if (/^stage: surface and finish$/m.test(text)) expect(text, file).toMatch(/cautions:[\s\S]*vapor/);
+  });
+});
