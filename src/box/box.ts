@@ -82,8 +82,10 @@ export interface Box {
   readonly bottomGap: number;
 
   readonly lid: 'solid' | 'plywood';
-  /** A thumb notch cut in the lid, or a pull glued across its end, as thick as the walls. */
-  readonly pull: 'notch' | 'glued';
+  /** A thumb notch cut in the lid, a pull glued across its end, or a finger hole bored through it. */
+  readonly pull: 'notch' | 'glued' | 'hole';
+  /** How far a glued pull reaches along the lid. */
+  readonly pullThickness: number;
   /** Lift-off and sawn lids: height of the lid's walls, and how far a liner stands up above the box. */
   readonly lidHeight: number;
   readonly linerRise: number;
@@ -144,72 +146,3 @@ export interface Item {
   readonly height: number;
   readonly count: number;
 }
-
-/** The example of the site (invented): a sliding-lid box for a double-six set of 28 dominoes, two layers of seven by two. */
-export const exampleBox: Box = {
-  name: 'Domino box',
-  items: [{ name: 'domino', length: 50, width: 25, height: 9, count: 28 }],
-  contentsLength: 175,
-  contentsWidth: 100,
-  contentsHeight: 18,
-  clearance: 3,
-  headroom: 9.5,
-  fingerRoom: 0,
-  lining: 0,
-  dividersAcross: 0,
-  dividersAlong: 0,
-  dividerThickness: 4,
-  sizeFrom: 'contents',
-  wantedLength: 200,
-  wantedWidth: 125,
-  wantedHeight: 45,
-  wantedRatio: 1.6,
-  wall: 9.5,
-  kind: 'sliding',
-  joint: 'finger',
-  fingerWidth: 9,
-  fingerFit: 0.1,
-  stepError: 0.03,
-  tailCount: 2,
-  dovetailSlope: 7,
-  pinWidth: 5,
-  keyCount: 2,
-  keyThickness: 3,
-  bottom: 'solid',
-  bottomFit: 'floating',
-  bottomSeat: 'groove',
-  bottomThickness: 6.5,
-  bottomTongue: 3.5,
-  bottomLip: 5,
-  grooveDepth: 4,
-  bottomGap: 0.65,
-  lid: 'solid',
-  pull: 'notch',
-  lidHeight: 20,
-  linerRise: 5,
-  linerThickness: 4,
-  lidRoom: 0.3,
-  hingeLength: 25,
-  lidThickness: 5.5,
-  lidLip: 3.5,
-  lidGrooveDepth: 4,
-  lidPlay: 1.2,
-  friction: 0.46,
-  pullOffset: 10,
-  species: 'black-cherry',
-  ringAngle: 0,
-  temperature: 20,
-  humidityToday: 45,
-  humidityDry: 30,
-  humidityDamp: 60,
-  push: 50,
-  boardLength: 900,
-  boardWidth: 150,
-  boardThickness: 26,
-  kerf: 3,
-  planing: 1,
-  wallsFrom: 'strip',
-  angleError: 0.1,
-  lengthError: 0.1,
-  accepted: {},
-};

@@ -7,7 +7,16 @@ import { evaluate } from './evaluate.ts';
 import { frames } from './parts/frames.ts';
 import { groovesOf } from './parts/grooves.ts';
 import type { Corner } from './parts/joints/joint.ts';
-import { type Hinges, hingesOf, type LidRun, lidRun, notchCut, notchOf, pullPart } from './parts/lid.ts';
+import {
+  type Hinges,
+  hingesOf,
+  holeCut,
+  type LidRun,
+  lidRun,
+  notchCut,
+  notchOf,
+  pullPart,
+} from './parts/lid.ts';
 import { linerParts } from './parts/liner.ts';
 import { keyParts, splineParts } from './parts/loose.ts';
 import { massOf } from './parts/mass.ts';
@@ -80,7 +89,7 @@ export function designBox(box: Box): Design {
   const parts = [
     ...cut.flatMap(({ frame, grooves }) => wallParts(plan, frame, grooves)),
     bottomPart(plan, bottom),
-    lidPart(plan, lid, notch ? notchCut(plan, notch) : undefined),
+    lidPart(plan, lid, notch ? notchCut(plan, notch) : holeCut(plan)),
     pullPart(plan, lid),
     ...linerParts(plan),
     ...keyParts(plan, all),

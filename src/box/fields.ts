@@ -233,8 +233,13 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
   pull: {
     type: 'choice',
     label: 'pull',
-    options: { notch: 'a thumb notch', glued: 'a strip glued across the end' },
+    options: {
+      notch: 'a thumb notch',
+      glued: 'a strip glued across the end',
+      hole: 'a finger hole bored through the lid',
+    },
   },
+  pullThickness: thickness('thickness of the pull, along the lid', 3, 20),
   lidHeight: length('height of the lid’s walls', 5, 100),
   linerRise: thickness('liner above the box', 1, 30),
   linerThickness: thickness('liner thickness', 2, 10),

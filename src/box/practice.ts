@@ -19,6 +19,9 @@ export const practice = {
   notchFloor: 3,
   notchFromEnd: 22,
   notchRun: 18,
+  /** Finger hole through a lid: diameter (18 to 25 usual), from the lid's end to its middle (ours). */
+  fingerHole: 20,
+  holeFromEnd: 28,
   /** Depth of a spline's groove in each miter face as a share of the wall (at most 1/2 is usual; the share is ours), and its least depth. */
   splineShare: 1 / 3,
   splineLeast: 1,

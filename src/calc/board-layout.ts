@@ -1,6 +1,6 @@
 /**
  * How parts lie on boards: rows along the grain, one after the other across the width, slice after slice, board after
- * board. Parts of one run stay side by side in their order, so that the grain flows from one to the next.
+ * board. Parts of one run keep their order along the board, with nothing but a saw cut between neighbors.
  *
  * Rows are what a saw bench makes: rip a row to width, then crosscut the parts. A tighter nesting would save wood on
  * paper and cost it again at the saw.

@@ -42,7 +42,7 @@ export function GluedOn({ width, length, joint, growing, shrinking }: GluedOnPro
   return (
     <Drawing
       view={[0, 0, 350, bottom + 40]}
-      title="A strip glued across the grain of the lid"
+      title="What a crossed strip holds back"
       description={`With a strip ${mm(joint)} long, each end wants to differ by ${mm(growing * joint)} on the dampest day and by ${mm(shrinking * joint)} on the driest.`}
     >
       <rect class="wood" x={x0} y={y0} width={wide} height={tall} />

@@ -45,6 +45,8 @@ const first: Box = {
   bottomGap: 0.65,
   lid: 'solid',
   pull: 'notch',
+  // A pull was as thick as the walls, 9.5 mm in this base.
+  pullThickness: 9.5,
   lidHeight: 20,
   linerRise: 5,
   linerThickness: 4,
@@ -74,6 +76,27 @@ const first: Box = {
   accepted: {},
 };
 
+/** The example when links of version 2 were made. */
+const second: Box = {
+  ...first,
+  contentsLength: 150,
+  contentsWidth: 90,
+  contentsHeight: 25,
+  headroom: 10,
+  wantedLength: 172,
+  wantedWidth: 112,
+  wantedHeight: 56,
+  wantedRatio: 1.5,
+  wall: 8,
+  fingerWidth: 8,
+  bottomThickness: 6,
+  bottomTongue: 4,
+  bottomLip: 9,
+  bottomGap: 0.6,
+  pullThickness: 6,
+  lidThickness: 4.5,
+};
+
 /** Bases by version of link; the newest is written. */
-export const bases: Readonly<Record<number, Box>> = { 1: first };
-export const newest = 1;
+export const bases: Readonly<Record<number, Box>> = { 1: first, 2: second };
+export const newest = 2;

@@ -5,12 +5,14 @@
  * own, among the kept designs; then the link leaves the address, so that a reload shows the box as it is now.
  */
 import { signal } from '@preact/signals';
-import { type Box, exampleBox } from '../box/box.ts';
+import type { Box } from '../box/box.ts';
+import { exampleBox, exampleFor, isExample } from '../box/example.ts';
 import { type Decoded, decodeLink, decodeStore, encodeLink, encodeStore } from './codec.ts';
 import { setAside, wakeDesigns } from './designs.ts';
 import { remember, stepBack, stepForward } from './history.ts';
 import { settle } from './settle.ts';
 import { keep, keeps, onOtherTab, recall } from './storage.ts';
+import { units } from './units.ts';
 
 const key = 'box';
 
@@ -37,11 +39,15 @@ export function wake(): void {
       'The example is shown instead; what was kept stays until you change something.',
     );
   }
+  // An untouched example is the one of the reader's units, also when they choose others.
+  units.subscribe((system) => {
+    if (isExample(currentBox.peek())) currentBox.value = exampleFor(system);
+  });
   wakeDesigns();
   // The first call tells what was found: the example must not write over a store that could not be read.
   let found = true;
   currentBox.subscribe((box) => {
-    if (!found || box !== exampleBox) keep(key, encodeStore(box));
+    if (!found || !isExample(box)) keep(key, encodeStore(box));
     found = false;
   });
   openLink();
@@ -73,7 +79,7 @@ function openLink(): void {
   if (decoded.ok && JSON.stringify(decoded.box) !== JSON.stringify(former)) {
     // A box that this site itself carried from page to page is no new one.
     if (!fragment.has('carried')) {
-      if (former !== exampleBox) setAside(former);
+      if (!isExample(former)) setAside(former);
       remember(former, decoded.box, performance.now());
     }
     currentBox.value = decoded.box;

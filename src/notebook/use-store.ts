@@ -7,7 +7,8 @@
 import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { type Box, exampleBox } from '../box/box.ts';
+import type { Box } from '../box/box.ts';
+import { exampleBox } from '../box/example.ts';
 import { bareModel, compute, type Model } from '../box/model.ts';
 import type { Values } from '../box/values.ts';
 import type { UnitSystem } from '../units/index.ts';

@@ -3,7 +3,8 @@
  */
 import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
-import { type Box, exampleBox } from '../box/box.ts';
+import type { Box } from '../box/box.ts';
+import { exampleBox } from '../box/example.ts';
 import { fields, type NumberName } from '../box/fields.ts';
 import { compute, type Model } from '../box/model.ts';
 import type { ResultName } from '../box/values.ts';

@@ -5,7 +5,8 @@
  */
 import { useSignal } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
-import { type Box, exampleBox } from '../box/box.ts';
+import type { Box } from '../box/box.ts';
+import { exampleBox } from '../box/example.ts';
 import { compute, type Model } from '../box/model.ts';
 import type { ResultName } from '../box/values.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';

@@ -5,7 +5,7 @@
 import { compile, type EvalFunction, unit } from 'mathjs';
 import { microseconds } from './tables.ts';
 
-const { exampleBox } = await import('../../src/box/box.ts');
+const { exampleBox } = await import('../../src/box/example.ts');
 const { verdicts } = await import('../../src/box/checks/index.ts');
 const { evaluate, results } = await import('../../src/box/evaluate.ts');
 

@@ -4,7 +4,7 @@
  */
 import { microseconds } from './tables.ts';
 
-const { exampleBox } = await import('../../src/box/box.ts');
+const { exampleBox } = await import('../../src/box/example.ts');
 const { verdicts } = await import('../../src/box/checks/index.ts');
 const { designBox } = await import('../../src/box/design.ts');
 const { evaluate } = await import('../../src/box/evaluate.ts');

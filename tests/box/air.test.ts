@@ -1,9 +1,10 @@
 /** What the example box is told about its air, its wait and its finish, and where that turns. */
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { verdicts } from '../../src/box/checks/index.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { diffusionOf } from '../../src/box/results/wait.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const of = (inputs: Partial<Box> = {}) => evaluate({ ...exampleBox, ...inputs });
 const state = (rule: string, inputs: Partial<Box> = {}) =>

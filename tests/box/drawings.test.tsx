@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { type Design, designBox } from '../../src/box/design.ts';
 import { fields } from '../../src/box/fields.ts';
 import { stockOf } from '../../src/box/stock.ts';
@@ -13,6 +13,7 @@ import { Isometric } from '../../src/figures/Isometric.tsx';
 import { LidOpenClosed } from '../../src/figures/LidOpenClosed.tsx';
 import { Views } from '../../src/figures/Views.tsx';
 import { format } from '../../src/units/index.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const figures = {
   Views,

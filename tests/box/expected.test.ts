@@ -1,10 +1,11 @@
 /** What the reader's own errors are counted on, and how the boxes are counted. */
 import { expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { type Design, designBox } from '../../src/box/design.ts';
 import { cutOf, errorsOf } from '../../src/box/expected.ts';
 import type { Plan } from '../../src/box/parts/plan.ts';
 import { counted } from '../../src/figures/Histogram.tsx';
+import { exampleBox } from './reckoned-box.ts';
 
 const cut = (changes: Partial<Box> = {}) =>
   cutOf(designBox({ ...exampleBox, ...changes }) as Design & { readonly plan: Plan });

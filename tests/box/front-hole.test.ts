@@ -1,13 +1,14 @@
 /** The hole above a lowered front: by the formula, and by asking the solids what wood stands there. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { checks } from '../../src/box/checks/index.ts';
 import { designBox } from '../../src/box/design.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { inPrism, type Point, type Solid } from '../../src/box/parts/solid.ts';
 import { smallestChanges } from '../../src/box/smallest-change.ts';
 import { judge } from '../../src/box/verdict.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const isWood = ({ block, cuts }: Solid, at: Point) =>
   (['x', 'y', 'z'] as const).every((axis) => at[axis] >= block[axis][0] && at[axis] <= block[axis][1]) &&

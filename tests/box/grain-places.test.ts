@@ -1,10 +1,11 @@
 /** Where neighbors at a corner lay in the board: the arithmetic of grain that goes round a box. */
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { designBox } from '../../src/box/design.ts';
 import { toLog } from '../../src/box/grain-places.ts';
 import type { WallName } from '../../src/box/parts/part.ts';
 import { stockOf } from '../../src/box/stock.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 /** How far apart, mm along the board, across it and through it, two walls lay that now meet at an outer corner. */
 function apart(changes: Partial<Box>, one: WallName, other: WallName) {

@@ -1,9 +1,10 @@
 /** The verdicts on groove margins, for the example box and where they have to change. */
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { groovesChecks } from '../../src/box/checks/grooves.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { judge } from '../../src/box/verdict.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const inch = 25.4;
 /** State of the check with this label for the example with these changes; `undefined` where it does not apply. */

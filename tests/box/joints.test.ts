@@ -1,10 +1,11 @@
 /** What the notebook says about the corners of a box. Limits are common practice, no source, unless named. */
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { verdicts } from '../../src/box/checks/index.ts';
 import { jointsChecks } from '../../src/box/checks/joints.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { judge } from '../../src/box/verdict.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 /** State by rule, for the example with these changes. */
 function states(changes: Partial<Box> = {}): Record<string, string> {

@@ -1,12 +1,13 @@
 /** Bottom and lid of the box through its year of air. Humidities are turned to moisture by the published equation. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { verdicts } from '../../src/box/checks/index.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { changeOf, methodWords, playAt } from '../../src/box/panel-state.ts';
 import { woodNote } from '../../src/box/wood-words.ts';
 import { woods } from '../../src/box/woods.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const of = (inputs: Partial<Box> = {}) => evaluate({ ...exampleBox, ...inputs });
 const stateOf = (label: string, inputs: Partial<Box> = {}) =>

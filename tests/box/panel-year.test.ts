@@ -1,6 +1,5 @@
 /** A year of air put to the panels of the example box: against the solver, the wave formula and work by hand. */
 import { describe, expect, test } from 'vitest';
-import { exampleBox } from '../../src/box/box.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { dayOfBuilding, figuresOf, moistureOf, panelMoisture, setupOf } from '../../src/box/panel-year.ts';
 import { climates } from '../../src/calc/climates.ts';
@@ -8,6 +7,7 @@ import { settledSpread } from '../../src/calc/diffusion-year.ts';
 import { isRefused, type Refused } from '../../src/calc/refusal.ts';
 import { SHUT_INSIDE } from '../../src/calc/slab.ts';
 import { moistureThrough, type YearOfAir } from '../../src/calc/year.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const known = <T>(answer: T | Refused): T => {
   if (isRefused(answer)) throw new Error(answer.refused);

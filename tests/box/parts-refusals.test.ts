@@ -1,7 +1,8 @@
 /** What cannot be built is named, the first thing first, with the change that mends it. */
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { designBox } from '../../src/box/design.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const first = (changes: Partial<Box>) => designBox({ ...exampleBox, ...changes }).refusals[0];
 

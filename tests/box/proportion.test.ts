@@ -1,10 +1,11 @@
 /** What the rules of proportion say about a box, and where they change their mind. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { verdicts } from '../../src/box/checks/index.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { isInForce } from '../../src/box/in-force.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const values = (changes: Partial<Box> = {}) => evaluate({ ...exampleBox, ...changes });
 const state = (rule: string, changes: Partial<Box> = {}, label?: string) =>

@@ -1,7 +1,8 @@
 /** Sizes of the current box, added up by hand. */
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const sizesOf = (inputs: Partial<Box> = {}) => {
   const v = evaluate({ ...exampleBox, ...inputs });

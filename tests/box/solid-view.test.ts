@@ -1,12 +1,12 @@
 /** What the drawings show of the solids, against light rays and plain areas. */
 import { describe, expect, test } from 'vitest';
-import { exampleBox } from '../../src/box/box.ts';
 import { type Design, designBox } from '../../src/box/design.ts';
 import { inSolid } from '../../src/box/parts/solid.ts';
 import type { Polygon, Vector } from '../../src/figures/solid/convex.ts';
 import { isometric, shownParts } from '../../src/figures/solid/from-design.ts';
 import type { View } from '../../src/figures/solid/view.ts';
 import { visible } from '../../src/figures/solid/visible.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const kinds = ['sliding', 'lift-off', 'sawn'] as const;
 const joints = ['finger', 'dovetail', 'mitre', 'keyed-mitre', 'splined-mitre', 'rabbet', 'butt'] as const;

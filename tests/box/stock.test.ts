@@ -1,9 +1,10 @@
 /** Boards, slices and runs against arithmetic by hand. Sizes in mm. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { designBox } from '../../src/box/design.ts';
 import { type Stock, stockOf } from '../../src/box/stock.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const of = (changes: Partial<Box> = {}) => stockOf(designBox({ ...exampleBox, ...changes }));
 const flowing = ({ corners }: Stock) =>

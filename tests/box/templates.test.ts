@@ -1,10 +1,11 @@
 /** Full-size templates: tiles that cover a part, and the lines drawn on it. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { designBox } from '../../src/box/design.ts';
 import { stretches, tile, tilesOf } from '../../src/figures/template/tiles.ts';
 import { wallTemplates } from '../../src/figures/template/wall-template.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const templateOf = (name: string, changes: Partial<Box> = {}) => {
   const found = wallTemplates(designBox({ ...exampleBox, ...changes })).find((one) => one.name === name);

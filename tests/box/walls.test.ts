@@ -1,8 +1,9 @@
 /** What the lesson on wall thickness finds in a box. */
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { verdicts } from '../../src/box/checks/index.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const inch = 25.4;
 const state = (rule: string, box: Partial<Box>) =>

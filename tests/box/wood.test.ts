@@ -1,8 +1,8 @@
 /** The figures of the chosen wood in the box's values. */
 import { expect, test } from 'vitest';
-import { exampleBox } from '../../src/box/box.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { fields } from '../../src/box/fields.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const of = (species: string) => evaluate({ ...exampleBox, species });
 

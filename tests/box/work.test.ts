@@ -2,11 +2,12 @@
 import { existsSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
 import { designBox } from '../../src/box/design.ts';
 import { cautions } from '../../src/box/work/cautions.ts';
 import { plainly, say } from '../../src/box/work/words.ts';
 import { workOf } from '../../src/box/work.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const workFor = (changes: Partial<Box> = {}) => {
   const work = workOf(designBox({ ...exampleBox, ...changes }));

@@ -1,7 +1,8 @@
 /** A box in a link or in the device's store may be old, damaged or hostile. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
+import { exampleBox } from '../../src/box/example.ts';
 import { fields } from '../../src/box/fields.ts';
 import { bases, newest } from '../../src/notebook/bases.ts';
 import { decodeLink, decodeStore, encodeLink, encodeStore, longestLink } from '../../src/notebook/codec.ts';
@@ -114,7 +115,7 @@ describe('a link', () => {
   });
 
   test('of another version is refused as such', () => {
-    const decoded = decodeLink(encodeLink(exampleBox)!.replace(/^1/, '7'));
+    const decoded = decodeLink(encodeLink(exampleBox)!.replace(/^\d+/, '77'));
     expect(decoded.ok ? '' : decoded.message).toContain('another version');
   });
 });

@@ -5,9 +5,10 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
 import contents from '../../content/data/contents.csv?raw';
-import { type Box, exampleBox, type Item } from '../../src/box/box.ts';
+import type { Box, Item } from '../../src/box/box.ts';
 import { checks } from '../../src/box/checks/index.ts';
 import { designBox } from '../../src/box/design.ts';
+import { exampleBox } from '../../src/box/example.ts';
 import { fields, stepOf } from '../../src/box/fields.ts';
 import { smallestChanges } from '../../src/box/smallest-change.ts';
 import { arrangements } from '../../src/calc/packing.ts';

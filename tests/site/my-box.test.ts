@@ -1,7 +1,8 @@
 /** A first builder's way: a box from nothing by keyboard, kept as a file, opened again, and taken to the bench on paper. */
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
+import { exampleBox } from '../../src/box/example.ts';
 import { open } from './site.ts';
 
 test.use({ locale: 'en-GB' });
@@ -256,7 +257,7 @@ test('two designs stand side by side with what differs, and the comparison close
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: 'compare with mine' }).click();
   const table = page.locator('.compare table');
-  await expect(table.getByRole('row', { name: /^wall thickness/ })).toHaveText(/12\smm.*9\.5\smm/);
+  await expect(table.getByRole('row', { name: /^wall thickness/ })).toHaveText(/12\smm.*8\smm/);
   await expect(table.getByRole('row', { name: /^kind of box/ })).toHaveCount(0);
   await page.getByRole('button', { name: 'close the comparison' }).click();
   await expect(table).toHaveCount(0);
@@ -284,7 +285,7 @@ test('a drawing is saved as an SVG that needs nothing else and shows one system 
     expect(faults).toEqual([]);
   }
   const shown = (await Promise.all(downloads)).join('').replace(/<desc.*?<\/desc>/gs, '');
-  expect(shown).toContain('200\u00a0mm<');
+  expect(shown).toContain('172\u00a0mm<');
   expect(shown).not.toMatch(/\d\u00a0in</);
 });
 

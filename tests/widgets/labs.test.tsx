@@ -1,7 +1,8 @@
 /** Every lab of every lesson is drawn here, with no more than what its own model computes, at both ends of its sliders. */
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import { type Box, exampleBox } from '../../src/box/box.ts';
+import type { Box } from '../../src/box/box.ts';
+import { exampleBox } from '../../src/box/example.ts';
 import { fields } from '../../src/box/fields.ts';
 import { compute } from '../../src/box/model.ts';
 import type { Values } from '../../src/box/values.ts';

@@ -79,15 +79,16 @@ export const lidRun = (plan: Plan, panel: FittedPanel): LidRun => ({
   notch: notchOf(plan),
 });
 
-/** A strip glued across the lid's front end, as thick as the walls; it fills the height up to the top edges. */
+/** A strip glued across the lid's front end; it fills the height up to the top edges. */
 export function pullPart(plan: Plan, panel: FittedPanel): Part | undefined {
   const { values, wall, width, height, lidUnder, lidThickness } = plan;
+  const thickness = Math.max(0, values.pullThickness);
   if (values.kind !== 'sliding' || values.pull !== 'glued') return undefined;
   const low = lidUnder + lidThickness;
   // As much room beside it as the lid has, so that it never holds the lid.
   const side = wall + panel.gapAcross;
-  const finished = { length: width - 2 * side, width: height - low, thickness: wall };
-  if (!(finished.length > 0 && finished.width > 0 && lidThickness > 0)) return undefined;
+  const finished = { length: width - 2 * side, width: height - low, thickness };
+  if (!(finished.length > 0 && finished.width > 0 && thickness > 0 && lidThickness > 0)) return undefined;
   return {
     name: 'pull',
     label: 'pull',
@@ -97,9 +98,33 @@ export function pullPart(plan: Plan, panel: FittedPanel): Part | undefined {
     finished,
     round: 'nearest',
     rough: roughSize(finished, values.planing),
-    pieces: [{ block: { x: [0, wall], y: [side, width - side], z: [low, height] }, cuts: [], opens: true }],
+    pieces: [
+      { block: { x: [0, thickness], y: [side, width - side], z: [low, height] }, cuts: [], opens: true },
+    ],
     volume: finished.length * finished.width * finished.thickness,
     note: 'Glued across the lid’s front end; its grain crosses the lid’s.',
+  };
+}
+
+/** Whether a finger hole fits the lid: three diameters across, and clear of both ends. */
+export const holeFits = (length: number, insideWidth: number): boolean =>
+  insideWidth >= 3 * practice.fingerHole && length >= 2 * (practice.holeFromEnd + practice.fingerHole);
+
+/** A finger hole through the lid, near its front end: a circle as a polygon of the same area. */
+export function holeCut({ values, lidUnder, lidThickness, length, width, wall }: Plan): Prism | undefined {
+  if (values.kind !== 'sliding' || values.pull !== 'hole' || !holeFits(length, width - 2 * wall))
+    return undefined;
+  const corners = 24;
+  const angle = (2 * Math.PI) / corners;
+  const radius = (practice.fingerHole / 2) * Math.sqrt(angle / Math.sin(angle));
+  return {
+    axis: 'z',
+    from: lidUnder,
+    to: lidUnder + lidThickness,
+    outline: Array.from({ length: corners }, (_, corner) => [
+      practice.holeFromEnd + radius * Math.cos(corner * angle),
+      width / 2 + radius * Math.sin(corner * angle),
+    ]),
   };
 }
 

@@ -56,12 +56,12 @@ function edgeRabbets({ x, y, z }: Block, width: number, top: number): Prism[] {
 }
 
 /** The lid's panel as a part; `undefined` where it has no size. */
-export function lidPart(plan: Plan, panel: FittedPanel, notch: Prism | undefined): Part | undefined {
+export function lidPart(plan: Plan, panel: FittedPanel, grip: Prism | undefined): Part | undefined {
   const { lidUnder, lidThickness: thickness, lidBand, values } = plan;
   if (!(thickness > 0 && panel.width > 0 && panel.length > 0)) return undefined;
   const finished = { length: panel.length, width: panel.width, thickness };
   const block = panelBlock(plan, lidBand, panel, lidUnder, lidUnder + thickness);
-  const solid = { block, cuts: notch ? [notch] : [] };
+  const solid = { block, cuts: grip ? [grip] : [] };
   return {
     name: 'lid',
     label: values.kind === 'sliding' ? 'lid' : 'lid panel',

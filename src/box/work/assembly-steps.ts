@@ -2,6 +2,7 @@
 import { angleFromDiagonals } from '../../calc/squareness.ts';
 import { shortestMachineLength } from '../../calc/stock.ts';
 import type { FittedPanel } from '../parts/panel-hold.ts';
+import { practice } from '../practice.ts';
 import type { Amounts } from './amounts.ts';
 import type { Planned, Step } from './step.ts';
 import { openTime } from './times.ts';
@@ -79,6 +80,13 @@ function slidingLid({ box, lidRun }: Planned, lid: FittedPanel): Step[] {
       does: say`Cut the thumb notch in the lid, before any finish.`,
       check: say`At least ${mm(3)} of wood is left under it.`,
       caution: 'chisel',
+    });
+  if (box.pull === 'hole')
+    steps.push({
+      id: 'finger-hole',
+      does: say`Bore the finger hole, ${mm(practice.fingerHole)} wide, its middle ${mm(practice.holeFromEnd)} from the front end, before any finish; ease both rims.`,
+      check: say`No tear-out on either face.`,
+      caution: 'boring',
     });
   if (box.pull === 'glued')
     steps.push({

@@ -45,6 +45,10 @@ const all = {
     says: 'This piece is short and thin: rip it by hand and plane it, or hold it in a carrier. Never freehand at a machine.',
     sources: ['hse-wis16'],
   },
+  boring: {
+    says: 'Clamp the lid on a backing board: a loose panel catches on the bit and spins. Hair, sleeves and gloves away from the bit; the drill’s manual gives its speed.',
+    sources: [],
+  },
   chisel: { says: 'Clamp the part. Both hands stay behind the cutting edge.', sources: [] },
   keys: {
     says: 'Hold the box in a cradle that covers the blade where it comes out, both hands behind it. A hand saw does it well.',

@@ -34,7 +34,7 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
   });
   const found = useComputed(() => {
     const [length = 0, width = 0, height = 0] = limits.value.split(',').map(Number);
-    return arrangements(items.value, { ratio: 1.6, ...(limits.value && { most: [length, width, height] }) });
+    return arrangements(items.value, { ratio: 1.5, ...(limits.value && { most: [length, width, height] }) });
   });
   const chosen = useComputed(() => {
     const { contentsLength, contentsWidth, contentsHeight } = store.values.value;

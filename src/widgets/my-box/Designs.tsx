@@ -2,11 +2,12 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import type { Box } from '../../box/box.ts';
-import { exampleBox } from '../../box/box.ts';
+import { exampleFor } from '../../box/example.ts';
 import { change, currentBox, linkToBox, redo, undo } from '../../notebook/current.ts';
 import { saveDesign, unreadable, wakeDesigns } from '../../notebook/designs.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
 import { canRedo, canUndo } from '../../notebook/history.ts';
+import { units } from '../../notebook/units.ts';
 import { download } from './download.ts';
 import { KeptDesigns } from './KeptDesigns.tsx';
 
@@ -61,7 +62,7 @@ export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => vo
         <button type="button" class="quiet" disabled={!canRedo.value} onClick={redo}>
           forward again
         </button>{' '}
-        <button type="button" class="quiet" onClick={() => open(exampleBox)}>
+        <button type="button" class="quiet" onClick={() => open(exampleFor(units.value))}>
           start from the example
         </button>
       </p>

@@ -60,6 +60,7 @@ export const sections = {
     inputs: [
       'lid',
       'pull',
+      'pullThickness',
       'lidThickness',
       'lidLip',
       'lidGrooveDepth',
@@ -111,6 +112,7 @@ const onlyWhen: Partial<Record<Input, (box: Box) => boolean>> = {
   bottomFit: (box) => box.bottom === 'plywood',
   bottomGap: (box) => box.bottom === 'solid' || box.bottomFit === 'floating',
   pull: (box) => box.kind === 'sliding',
+  pullThickness: (box) => box.kind === 'sliding' && box.pull === 'glued',
   lidPlay: (box) => box.kind === 'sliding',
   friction: (box) => box.kind === 'sliding',
   pullOffset: (box) => box.kind === 'sliding',

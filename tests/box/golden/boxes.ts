@@ -4,8 +4,9 @@
  */
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import { type Box, exampleBox } from '../../../src/box/box.ts';
+import type { Box } from '../../../src/box/box.ts';
 import { fields } from '../../../src/box/fields.ts';
+import { exampleBox } from '../reckoned-box.ts';
 import base from './base.json' with { type: 'json' };
 
 export const howMany = 1000;

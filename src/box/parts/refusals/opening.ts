@@ -1,4 +1,4 @@
-/** What makes the way the box opens impossible: notch, liner, saw line, hinges. */
+/** What makes the way the box opens impossible: notch, hole, liner, saw line, hinges. Over 150 lines: one table. */
 
 import { practice } from '../../practice.ts';
 import type { Values } from '../../values.ts';
@@ -46,6 +46,27 @@ export const openingConditions: readonly Condition[] = [
     field: () => 'pull',
     limit: 'choose',
     to: () => 'glued',
+  },
+  {
+    id: 'lid-too-small-for-hole',
+    breaks: (v) =>
+      v.kind === 'sliding' &&
+      v.pull === 'hole' &&
+      (v.insideWidth < 3 * practice.fingerHole ||
+        v.outsideLength < 2 * (practice.holeFromEnd + practice.fingerHole)),
+    what: (v) =>
+      `The lid, ${both(v.outsideLength)} by ${both(v.insideWidth)}, is too small for a finger hole ${both(practice.fingerHole)} wide.`,
+    field: () => 'pull',
+    limit: 'choose',
+    to: () => 'glued',
+  },
+  {
+    id: 'no-pull',
+    breaks: (v) => v.kind === 'sliding' && v.pull === 'glued' && !(v.pullThickness > 0),
+    what: () => 'A pull without thickness gives the thumb nothing.',
+    field: () => 'pullThickness',
+    limit: 'least',
+    to: () => 3,
   },
   {
     id: 'lid-walls-too-low',
