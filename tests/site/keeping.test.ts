@@ -4,7 +4,7 @@ import { open } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 
-const linkOf = (changes: object) => `#box=1.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
+const linkOf = (changes: object) => `#box=2.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
 const wall = (page: Page) => page.getByRole('textbox', { name: /^wall thickness/ });
 const setWall = async (page: Page, value: string) => {
   await wall(page).fill(value);
@@ -143,4 +143,25 @@ test('a thing too long for the fields is laid as far as they go, in words, and t
   await page.reload();
   await expect(page.getByRole('alert')).toHaveCount(0);
   await expect(page.locator('.items input').nth(1)).toHaveValue('700');
+});
+
+test.describe('the example', () => {
+  test('is the one of the reader’s units while it is untouched, and a box of one’s own is never converted', async ({
+    page,
+  }) => {
+    await open(page, 'my-box/');
+    const lip = page.getByRole('textbox', { name: /^wood above the lid groove/ });
+    await expect(wall(page)).toHaveValue('8');
+    await page.getByRole('radio', { name: 'inch' }).check();
+    await expect(wall(page)).toHaveValue('5/16');
+    await expect(lip).toHaveValue('1/8');
+    await expect(page.locator('.cut-list')).toContainText('4\u00a05/8\u00a0in');
+    await page.getByRole('radio', { name: 'mm' }).check();
+    await expect(lip).toHaveValue('3.5');
+    await setWall(page, '9');
+    await page.getByRole('radio', { name: 'inch' }).check();
+    await page.getByRole('radio', { name: 'mm' }).check();
+    await expect(wall(page)).toHaveValue('9');
+    await expect(lip).toHaveValue('3.5');
+  });
 });

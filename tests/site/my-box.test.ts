@@ -9,7 +9,7 @@ test.use({ locale: 'en-GB' });
 
 /** A link to a box: what differs from the example, as `src/notebook/codec.ts` writes it. */
 const linkTo = (page: string, changes: Partial<Box>) =>
-  `${page}#box=1.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
+  `${page}#box=2.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
 
 /** Nothing like the example, and nothing in it. */
 const nothing: Partial<Box> = {
@@ -165,7 +165,7 @@ test('the example box is designed from nothing with the keyboard alone, and its 
       // The ways stand before the button that shows more of them.
       for (let back = 0; back < 100; back++) {
         await page.keyboard.press('Shift+Tab');
-        if ((await focused(page)).sizes === '175 mm by 100 mm by 18 mm') break;
+        if ((await focused(page)).sizes === '150 mm by 90 mm by 25 mm') break;
       }
       await page.keyboard.press('Enter');
     } else if (tag === 'select' && name === 'wood') await choose(page, /^(black cherry|cherry, black)/i);

@@ -24,11 +24,11 @@ test.describe('a slider and its number field', () => {
     const here = await lab(page, proportion, insideOutside);
     const wall = slider(here, 'wall thickness');
     await wall.focus();
-    await expect(wall).toHaveAttribute('aria-valuetext', '9.5 millimeters');
+    await expect(wall).toHaveAttribute('aria-valuetext', '8 millimeters');
     const before = await here.locator('svg').innerHTML();
     await page.keyboard.press('ArrowRight');
-    await expect(wall).toHaveAttribute('aria-valuetext', '10 millimeters');
-    await expect(field(here, 'wall thickness')).toHaveValue('10');
+    await expect(wall).toHaveAttribute('aria-valuetext', '8.5 millimeters');
+    await expect(field(here, 'wall thickness')).toHaveValue('8.5');
     expect(await here.locator('svg').innerHTML()).not.toBe(before);
     await page.keyboard.press('End');
     await expect(field(here, 'wall thickness')).toHaveValue('25');
@@ -59,9 +59,9 @@ test.describe('a slider and its number field', () => {
       await wall.fill(text);
       await wall.press('Enter');
       await expect(here.getByRole('alert')).toContainText(said);
-      await expect(here.getByRole('alert')).toContainText('9.5 mm stays in use');
+      await expect(here.getByRole('alert')).toContainText('8 mm stays in use');
       await expect(wall).toHaveAttribute('aria-invalid', 'true');
-      await expect(slider(here, 'wall thickness')).toHaveAttribute('aria-valuetext', '9.5 millimeters');
+      await expect(slider(here, 'wall thickness')).toHaveAttribute('aria-valuetext', '8 millimeters');
     }
     await wall.press('Escape');
     await expect(wall).toHaveValue('8');
@@ -105,9 +105,9 @@ test.describe('units', () => {
   test('switch how numbers are written, move no value, and are remembered', async ({ page }) => {
     const here = await lab(page, proportion, insideOutside);
     await page.getByRole('radio', { name: 'inch' }).check();
-    await expect(field(here, 'wall thickness')).toHaveValue('3/8');
+    await expect(field(here, 'wall thickness')).toHaveValue('5/16');
     await page.getByRole('radio', { name: 'mm' }).check();
-    // 9.5 mm is not 3/8 in: had the value moved, it would be 9.53 now.
+    // 8 mm is not 5/16 in: had the value moved, it would be 7.94 now.
     await expect(field(here, 'wall thickness')).toHaveValue('8');
     await page.getByRole('radio', { name: 'inch' }).check();
     await page.reload();
@@ -119,7 +119,7 @@ test.describe('units', () => {
     await page.getByRole('radio', { name: 'inch' }).check();
     await slider(here, 'wall thickness').focus();
     await page.keyboard.press('ArrowRight');
-    await expect(field(here, 'wall thickness')).toHaveValue('13/32');
+    await expect(field(here, 'wall thickness')).toHaveValue('11/32');
   });
 });
 
@@ -195,7 +195,7 @@ test.describe('the current box', () => {
     await field(here, 'finger width').press('Enter');
     const mine = page.locator('.put-in-my-box');
     await mine.scrollIntoViewIfNeeded();
-    await expect(field(mine, 'finger width')).toHaveValue('9');
+    await expect(field(mine, 'finger width')).toHaveValue('8');
     await here.getByRole('button', { name: 'put these in my box' }).click();
     await mine.scrollIntoViewIfNeeded();
     await expect(field(mine, 'finger width')).toHaveValue('7');
