@@ -21,8 +21,9 @@ export const offline = (): AstroIntegration => ({
         dontCacheBustURLsMatching: /^_astro\//,
         // A question mark in an address changes nothing in a site of files.
         ignoreURLParametersMatching: [/.*/],
-        // A new version is fetched in the background and serves from the next page on; a page already open keeps what it has.
-        skipWaiting: true,
+        // A new version is fetched in the background and waits until the pages that are open are closed: they go on with
+        // the files they were built with, also with parts that they fetch late.
+        skipWaiting: false,
         clientsClaim: true,
         cleanupOutdatedCaches: true,
       });

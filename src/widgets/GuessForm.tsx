@@ -42,6 +42,23 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
   const state = useSignal<'asking' | 'guessed' | 'skipped'>('asking');
   const system = useSignal<UnitSystem>('mm');
 
+  const answerLine = useRef<HTMLParagraphElement>(null);
+  /** Where the reader is led once the form has changed under their hands. */
+  const leadTo = useRef<'answer' | 'figure' | 'field'>();
+  useEffect(() => {
+    const to = leadTo.current;
+    leadTo.current = undefined;
+    if (to === 'answer') answerLine.current?.focus();
+    if (to === 'field') root.current?.querySelector<HTMLInputElement>('input')?.focus();
+    if (to === 'figure') {
+      const figure = root.current
+        ?.closest('.guess')
+        ?.querySelector<HTMLElement>('.covered h2, .covered section');
+      figure?.setAttribute('tabindex', '-1');
+      figure?.focus();
+    }
+  }, [state.value]);
+
   const open = (to: 'guessed' | 'skipped') => {
     state.value = to;
     root.current?.closest<HTMLElement>('.guess')?.setAttribute('data-open', 'true');
@@ -80,7 +97,8 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
   useEffect(() => {
     wakeGuesses();
     const earlier = guesses.value[id];
-    if (earlier !== undefined) {
+    // What is being typed goes before what was guessed earlier.
+    if (earlier !== undefined && text.value === '') {
       text.value = earlier;
       void take(earlier, false);
     }
@@ -91,6 +109,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
 
   const commit = (event: Event) => {
     event.preventDefault();
+    leadTo.current = 'answer';
     void take(text.value, true);
   };
 
@@ -138,7 +157,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
         {message.value}
       </p>
       {state.value === 'guessed' ? (
-        <p class="guess-answer">
+        <p class="guess-answer" role="status" tabIndex={-1} ref={answerLine}>
           {near.value ? 'Right. ' : 'Not quite. '}
           {wanted && right !== undefined ? (
             <>
@@ -156,7 +175,9 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
             type="button"
             onClick={() => {
               text.value = '';
+              leadTo.current = 'field';
               state.value = 'asking';
+              root.current?.closest<HTMLElement>('.guess')?.setAttribute('data-open', 'false');
               rememberGuess(id, '');
             }}
           >
@@ -167,7 +188,14 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
         <p class="guess-buttons">
           <button type="submit">this is my guess</button>{' '}
           {state.value === 'asking' && (
-            <button type="button" class="quiet" onClick={() => open('skipped')}>
+            <button
+              type="button"
+              class="quiet"
+              onClick={() => {
+                leadTo.current = 'figure';
+                open('skipped');
+              }}
+            >
               skip, show me
             </button>
           )}

@@ -20,11 +20,26 @@ export function provideWhy(Why: FunctionComponent<WhyProps>): void {
   panel.value = Why;
 }
 
+/** In place of a reason that could not be fetched; the next one that is opened tries again. */
+function NotFetched() {
+  return (
+    <p class="reason" role="status">
+      The reason could not be fetched. Close this and open it again when there is a network, or reload the
+      page.
+    </p>
+  );
+}
+
 function fetchWhy(): void {
   void fetchWords();
-  void import('./Why.tsx').then(({ Why }) => {
-    panel.value = Why;
-  });
+  import('./Why.tsx').then(
+    ({ Why }) => {
+      panel.value = Why;
+    },
+    () => {
+      panel.value ??= NotFetched;
+    },
+  );
 }
 
 interface ResultProps {

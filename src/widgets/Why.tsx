@@ -65,8 +65,11 @@ function SymbolName({ symbol }: { symbol: string }) {
 /** A formula; a wide one scrolls by itself, also by keyboard. */
 function Equation({ mathml }: { mathml: string }) {
   return (
-    <section
+    // biome-ignore lint/a11y/useSemanticElements: a formula is no set of fields.
+    <div
       class="equation"
+      role="group"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide formula is scrolled with the keyboard.
       tabIndex={0}
       aria-label="formula"
       dangerouslySetInnerHTML={{ __html: mathml }}

@@ -39,26 +39,41 @@ const isShort = (link: string) => link.length <= 120;
 
 export function LinkCode() {
   const link = useLink();
-  const code = useSignal<Code | 'too long' | undefined>(undefined);
+  const code = useSignal<Code | 'too long' | 'not fetched' | undefined>(undefined);
   useEffect(() => {
     let current = true;
     if (link === tooLong) code.value = tooLong;
     else if (link)
-      void import('uqr').then(({ encode }) => {
-        if (!current) return;
-        try {
-          const { data, size } = encode(link, { ecc: 'M', border: 4 });
-          code.value = { size, path: pathOf(data) };
-        } catch {
-          code.value = 'too long';
-        }
-      });
+      // The code of the box before must not stand beside the link of this one.
+      code.value = undefined;
+    if (link && link !== tooLong)
+      import('uqr').then(
+        ({ encode }) => {
+          if (!current) return;
+          try {
+            const { data, size } = encode(link, { ecc: 'M', border: 4 });
+            code.value = { size, path: pathOf(data) };
+          } catch {
+            code.value = 'too long';
+          }
+        },
+        () => {
+          if (current) code.value = 'not fetched';
+        },
+      );
     return () => {
       current = false;
     };
   }, [link]);
   const made = code.value;
   if (made === undefined) return null;
+  if (made === 'not fetched')
+    return (
+      <p role="status">
+        The code could not be made: a part of this page could not be fetched. The link stands in full at the
+        end.
+      </p>
+    );
   if (made === 'too long')
     return (
       <p>

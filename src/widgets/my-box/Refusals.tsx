@@ -1,18 +1,31 @@
 /** What cannot be built, the first impossible thing first, each with the change that mends it. */
+
+import { useRef } from 'preact/hooks';
 import type { Refusal } from '../../box/parts/refusal.ts';
 import type { Store } from '../../notebook/use-store.ts';
 
 export function Refusals({ refusals, store }: { refusals: readonly Refusal[]; store: Store }) {
+  const heading = useRef<HTMLHeadingElement>(null);
   if (refusals.length === 0) return null;
   return (
-    <section class="refusals" role="status" aria-label="What cannot be built">
-      <h2 class="step">This cannot be built yet</h2>
+    <section class="refusals" aria-label="What cannot be built">
+      <h2 class="step" role="status" tabIndex={-1} ref={heading}>
+        This cannot be built yet{refusals.length > 1 && `, for ${refusals.length} reasons`}
+      </h2>
       <ul>
         {refusals.map(({ id, what, mend, field, to }) => (
           <li key={id}>
             {what} {mend}{' '}
             {field !== undefined && to !== undefined && (
-              <button type="button" class="quiet" onClick={() => store.set({ [field]: to })}>
+              <button
+                type="button"
+                class="quiet"
+                onClick={() => {
+                  store.set({ [field]: to });
+                  // The row goes with its reason: what is left, or the drawings below, comes next.
+                  heading.current?.focus();
+                }}
+              >
                 mend it
               </button>
             )}

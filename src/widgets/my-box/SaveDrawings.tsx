@@ -16,7 +16,13 @@ const shortOf = (title: string) =>
 export function SaveDrawings({ box, within }: { box: Box; within: RefObject<HTMLElement> }) {
   const said = useSignal('');
   const save = async () => {
-    const { svgFile } = await import('../../notebook/svg-file.ts');
+    const part = await import('../../notebook/svg-file.ts').catch(() => undefined);
+    if (!part) {
+      said.value =
+        'A part of this page could not be fetched: nothing is saved. Try again when there is a network, or reload the page.';
+      return;
+    }
+    const { svgFile } = part;
     const drawings = [...(within.current?.querySelectorAll<SVGSVGElement>('svg.drawing') ?? [])].filter(
       (drawing) => drawing.getClientRects().length > 0,
     );
