@@ -69,7 +69,6 @@ function Equation({ mathml }: { mathml: string }) {
     <div
       class="equation"
       role="group"
-      // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide formula is scrolled with the keyboard.
       tabIndex={0}
       aria-label="formula"
       dangerouslySetInnerHTML={{ __html: mathml }}

@@ -42,10 +42,8 @@ export function LinkCode() {
   const code = useSignal<Code | 'too long' | 'not fetched' | undefined>(undefined);
   useEffect(() => {
     let current = true;
-    if (link === tooLong) code.value = tooLong;
-    else if (link)
-      // The code of the box before must not stand beside the link of this one.
-      code.value = undefined;
+    // The code of the box before must not stand beside the link of this one.
+    code.value = link === tooLong ? tooLong : undefined;
     if (link && link !== tooLong)
       import('uqr').then(
         ({ encode }) => {

@@ -1,0 +1,116 @@
+/** What is done before a page is awake is not lost, what cannot be fetched says so, and focus stays with the reader. */
+import { expect, type Page, test } from '@playwright/test';
+import { open } from './site.ts';
+
+test.use({ locale: 'en-GB' });
+
+/** Holds the page's scripts back until they are let go. */
+async function asleep(page: Page, path: string): Promise<() => void> {
+  let wake = () => {};
+  const awake = new Promise<void>((resolve) => {
+    wake = resolve;
+  });
+  await page.route('**/_astro/*.js', async (route) => {
+    await awake;
+    await route.continue();
+  });
+  await page.goto(path, { waitUntil: 'commit' });
+  await page.locator('main h1').waitFor();
+  return wake;
+}
+
+test('a number typed before the page is awake is taken over', async ({ page }) => {
+  const wake = await asleep(page, 'my-box/');
+  const wall = page.getByRole('textbox', { name: /^wall thickness/ });
+  await wall.fill('11');
+  await wall.press('Tab');
+  wake();
+  await expect(page.getByRole('slider', { name: /^wall thickness/ })).toHaveAttribute(
+    'aria-valuetext',
+    '11 millimeters',
+  );
+  await expect(wall).toHaveValue('11');
+});
+
+test('a guess chosen and given before the page is awake is taken over', async ({ page }) => {
+  const wake = await asleep(page, 'lessons/proportion/');
+  const guess = page.locator('.guess').first();
+  await guess.getByRole('radio').nth(1).check();
+  await guess.getByRole('button', { name: 'this is my guess' }).click();
+  wake();
+  await expect(guess).toContainText('Right.');
+});
+
+test.describe('a part that cannot be fetched', () => {
+  test('leaves the typed text in its field with words beside it, and the last value in force', async ({
+    page,
+  }) => {
+    await open(page, 'my-box/');
+    await page.route('**/_astro/*.js', (route) => route.abort());
+    const wall = page.getByRole('textbox', { name: /^wall thickness/ });
+    await wall.fill('11');
+    await wall.press('Enter');
+    await expect(page.getByRole('alert').filter({ hasText: 'could not be fetched' })).toBeVisible();
+    await expect(wall).toHaveValue('11');
+    await expect(page.getByRole('slider', { name: /^wall thickness/ })).toHaveAttribute(
+      'aria-valuetext',
+      '8 millimeters',
+    );
+  });
+
+  test('is said where a reason is asked for', async ({ page }) => {
+    await open(page, 'my-box/');
+    await page.route('**/_astro/*.js', (route) => route.abort());
+    await page.locator('.all-numbers > summary').click();
+    await page.locator('.result summary').first().click();
+    await expect(page.locator('.reason').first()).toContainText('could not be fetched');
+  });
+});
+
+test('the answer of a guess gets the focus and is announced; to guess again leads back to the field and covers again', async ({
+  page,
+}) => {
+  await open(page, 'lessons/proportion/');
+  const guess = page.locator('.guess').first();
+  await guess.getByRole('radio').nth(1).check();
+  await guess.getByRole('button', { name: 'this is my guess' }).click();
+  await expect(guess.locator('.guess-answer')).toBeFocused();
+  await expect(guess.locator('.guess-answer')).toHaveRole('status');
+  await guess.getByRole('button', { name: 'guess again' }).click();
+  await expect(guess.getByRole('radio').first()).toBeFocused();
+  await expect(guess.locator('svg').first()).toBeHidden();
+});
+
+test('mending what cannot be built leads on to what is left, of which only the heading is announced', async ({
+  page,
+}) => {
+  await open(
+    page,
+    `my-box/#box=2.${Buffer.from(JSON.stringify({ grooveDepth: 15, fingerWidth: 25 })).toString('base64url')}`,
+  );
+  const heading = page.locator('.refusals h2');
+  await expect(heading).toHaveRole('status');
+  expect((await heading.textContent())!.length).toBeLessThan(80);
+  expect(await page.locator('.refusals[role=status], .refusals ul[role]').count()).toBe(0);
+  const count = await page.locator('.refusals li').count();
+  await page.getByRole('button', { name: 'mend it' }).first().click();
+  if ((await page.locator('.refusals li').count()) > 0) await expect(heading).toBeFocused();
+  expect(await page.locator('.refusals li').count()).toBeLessThan(count);
+});
+
+test('paper keeps a guess covered until it is given', async ({ page }) => {
+  await open(page, 'lessons/proportion/');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.guess .covered svg').first()).toBeHidden();
+});
+
+test.describe('without JavaScript', () => {
+  test.use({ javaScriptEnabled: false });
+  test('no dead control is shown', async ({ page }) => {
+    for (const path of ['my-box/', 'lessons/proportion/', 'lessons/wood-movement/']) {
+      await page.goto(path);
+      for (const dead of await page.locator('main input, main select, main button').all())
+        await expect(dead).toBeHidden();
+    }
+  });
+});
