@@ -4,10 +4,11 @@
  */
 import type { Design } from './design.ts';
 import { type Amounts, amountsOf } from './work/amounts.ts';
-import { glueSteps, panelSteps } from './work/assembly-steps.ts';
+import { glueSteps } from './work/assembly-steps.ts';
 import { frontStep, grooveSteps, jointSteps } from './work/corner-steps.ts';
 import { type Gaps, gapsOf } from './work/gaps.ts';
 import { lidSteps, surfaceSteps } from './work/last-steps.ts';
+import { panelSteps } from './work/panel-steps.ts';
 import { type SetUp, setUpsOf } from './work/set-ups.ts';
 import { groovesOnStrip, type Planned, type Step } from './work/step.ts';
 import { lengthSteps, stockSteps } from './work/stock-steps.ts';

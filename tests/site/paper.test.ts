@@ -37,6 +37,9 @@ const boxes: Record<string, Partial<Box>> = {
     wall: 5,
     accepted: { 'wall-thickness': 'Thin walls are the look of it.' },
   },
+  'a hole above the front': { headroom: 7 },
+  'lift-off with dovetails': { kind: 'lift-off', joint: 'dovetail', lidHeight: 25, headroom: 25 },
+  'sawn with keys': { kind: 'sawn', joint: 'keyed-mitre', headroom: 30 },
   'lift-off with splines': { kind: 'lift-off', joint: 'splined-mitre', wantedHeight: 80, sizeFrom: 'inside' },
   'not to be built': { sizeFrom: 'outside', wantedHeight: 15, grooveDepth: 15, fingerWidth: 25 },
 };
@@ -57,6 +60,7 @@ for (const { format, width, height } of papers) {
         expect(one.height).toBeCloseTo(height, 0);
         // A page with next to nothing on it is a page too many.
         expect(one.text.length).toBeGreaterThan(80);
+        expect(one.filled).toBeGreaterThan(1 / 4);
         for (const color of one.colors) expect(color).toMatch(/^#(..)\1\1$/);
       }
       const text = pages.map((one) => one.text).join(' ');
@@ -65,7 +69,7 @@ for (const { format, width, height } of papers) {
       expect(text).toContain('qualified instructor');
       expect(text).not.toMatch(/NaN|undefined|Infinity/);
       // No button, menu or link bar on paper.
-      expect(text).not.toMatch(/print this sheet|change the box|lessons\s+rules\s+woods/);
+      expect(text).not.toMatch(/print this sheet|change the box|lessons\s+rules\s+woods|Rule & Reason/);
     });
   }
 
@@ -90,6 +94,18 @@ test('a wall longer than the paper comes in pieces that are all there', async ({
   // 600 mm in tiles of at most 180 mm that share 12: (600 − 12) / 168 = 3.5, so 4.
   for (const piece of [1, 2, 3, 4]) expect(text).toContain(`left side, inside face, piece ${piece} of 4`);
   expect(text).not.toContain('piece 5');
+});
+
+test('the sheet names what the box is for, and asks for a name: on paper by a line, on the screen by a field', async ({
+  page,
+}) => {
+  const [first] = await printed(page, linkTo('build-sheet/', {}), 'A4');
+  expect(first!.text).toContain('28 × domino');
+  expect(first!.text).toMatch(/Made by/);
+  const field = page.getByRole('textbox', { name: 'Name on this sheet' });
+  await field.fill('Box for Ada');
+  await field.press('Tab');
+  await expect(page.locator('h1')).toHaveText('Box for Ada');
 });
 
 test('an accepted exception stands on the sheet with its reason, a refusal with what mends it', async ({

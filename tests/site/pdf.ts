@@ -15,6 +15,8 @@ export interface PrintedPage {
   readonly width: number;
   readonly height: number;
   readonly text: string;
+  /** Share of the paper's height down to the lowest words above the page number, 0 to 1. */
+  readonly filled: number;
   /** Colors of lines and areas, as "#rrggbb". */
   readonly colors: readonly string[];
   /** Length of the filled bar that stands at the left of these words, mm. */
@@ -62,6 +64,10 @@ function times([a, b, c, d, e, f]: Matrix, [g, h, i, j, k, l]: Matrix): Matrix {
 const at = ([a, b, c, d, e, f]: Matrix, x: number, y: number) =>
   [a * x + c * y + e, b * x + d * y + f] as const;
 
+/** Heights of words, those in the lower margin left out: the page number stands there. */
+const above = (items: readonly { transform: number[] }[], low: number) =>
+  items.map(({ transform }) => transform[5]!).filter((height) => height - low > (14 / 25.4) * 72);
+
 /** The pages of a PDF. */
 export async function readPdf(file: Uint8Array): Promise<PrintedPage[]> {
   const { numPages, getPage } = await getDocument({ data: new Uint8Array(file), verbosity: 0 }).promise.then(
@@ -78,6 +84,17 @@ export async function readPdf(file: Uint8Array): Promise<PrintedPage[]> {
       height: mm(high - low),
       text: items.map(({ str }) => str).join(' '),
       colors,
+      filled:
+        1 -
+        (Math.min(
+          high,
+          ...above(
+            items.filter(({ str }) => str.trim()),
+            low,
+          ),
+        ) -
+          low) /
+          (high - low),
       bar: (words) => {
         const label = items.find(({ str }) => str === words);
         if (!label) throw new Error(`no words “${words}” on the page`);

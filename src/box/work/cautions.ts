@@ -10,7 +10,7 @@ export interface Caution {
 
 const all = {
   machines: {
-    says: 'Guards on, riving knife or spreader in place, push stick for the last 300 mm (12 in), eyes and ears protected. No piece under 300 mm (12 in) over a jointer (surface planer), through a planer (thicknesser) or ripped freehand; nothing thinner than the planer’s manual allows.',
+    says: 'Guards on, riving knife or spreader in place, push stick for the last 300 mm (12 in), eyes and ears protected. No piece under 305 mm (12 in) over a jointer (surface planer), through a planer (thicknesser) or ripped freehand; nothing thinner than the planer’s manual allows.',
     sources: ['hse-wis16', 'hse-wis17', 'osha-1910-213'],
   },
   crosscut: {
@@ -34,7 +34,7 @@ const all = {
     sources: [],
   },
   shortPanel: {
-    says: 'This panel is under 300 mm (12 in) or thin: plane it by hand, or on a longer carrier board, or while it is joined to another part. It does not go through a machine on its own; no machine takes stock thinner than its manual allows.',
+    says: 'This panel is shorter than 305 mm (12 in) or thin: plane it by hand, or on a longer carrier board, or while it is joined to another part; saw and rabbet it on a sled that holds it, or by hand. It does not go through a machine on its own; no machine takes stock thinner than its manual allows.',
     sources: ['hse-wis16', 'hse-wis17'],
   },
   smallStock: {

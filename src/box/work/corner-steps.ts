@@ -1,6 +1,6 @@
 /** Joints and grooves: which comes first depends on the joint. */
 import type { Planned, Step } from './step.ts';
-import { mm, say } from './words.ts';
+import { mm, say, size, type Words } from './words.ts';
 
 /** Cuts of the joint before the glue-up; keys come after it. */
 export function jointSteps(design: Planned): Step[] {
@@ -9,6 +9,7 @@ export function jointSteps(design: Planned): Step[] {
     case 'finger': {
       const count = Math.max(0, ...corners.map(({ segments }) => segments.length));
       const odd = count % 2 === 1 && corners.every(({ sliver }) => sliver === undefined);
+      const end = stopAtFront(design);
       return [
         {
           id: 'joint-test',
@@ -20,8 +21,8 @@ export function jointSteps(design: Planned): Step[] {
         {
           id: 'joint',
           does: odd
-            ? say`Cut the fingers, the same marked edge first on every wall. The number is odd: cut half from one edge, turn the part around and cut the rest from the other.`
-            : say`Cut the fingers, the same marked edge first on every wall, each step clamped.`,
+            ? say`Cut the fingers, the same marked edge first on every wall. The number is odd: cut half from one edge, turn the part around and cut the rest from the other.${end}`
+            : say`Cut the fingers, the same marked edge first on every wall, each step clamped.${end}`,
           check: say`The lower edges of all four walls meet level at every corner.`,
           caution: 'upright',
           rule: odd ? 'turn-the-part-round' : 'step-error-adds-up',
@@ -60,6 +61,17 @@ export function jointSteps(design: Planned): Step[] {
   }
 }
 
+/** Above a lowered front the sides keep their wood: slots cut there for fingers that are ripped off would stay open. */
+function stopAtFront({ box, plan, corners }: Planned): Words {
+  const front = corners.find(({ of, end }) => of === 'box' && end === 'front');
+  const last = front?.segments.filter(({ owner }) => owner === 'end').at(-1);
+  if (box.kind !== 'sliding' || !last) return [];
+  const top = last.socketTo ?? last.to;
+  return top + box.fingerWidth < plan.height - 0.01
+    ? say` At the front ends of the sides cut no slot above ${size(top)}: the front is lower there.`
+    : [];
+}
+
 /** Grooves, on the strip or on the parts. */
 export function grooveSteps({ grooves }: Planned, onStrip: boolean): Step[] {
   if (grooves.length === 0) return [];
@@ -94,7 +106,7 @@ export function frontStep(design: Planned): Step[] {
   return [
     {
       id: 'front',
-      does: say`Rip the front to ${mm(plan.frontTop)}, the underside of the lid’s groove${
+      does: say`Rip the front to ${size(plan.frontTop)}, the underside of the lid’s groove${
         box.joint === 'finger' ? '; its joint is cut already' : ''
       }.`,
       check: say`A straightedge laid in both lid grooves passes just over it.`,

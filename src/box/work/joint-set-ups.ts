@@ -4,7 +4,7 @@ import type { Corner } from '../parts/joints/joint.ts';
 import { keyLeg, splineSection } from '../parts/joints/miter.ts';
 import type { SetUp } from './set-ups.ts';
 import { mitered, type Planned } from './step.ts';
-import { type Amount, mm, say, type Words } from './words.ts';
+import { type Amount, mm, say, size, type Words } from './words.ts';
 
 const angle = (value: number): Amount => ({ value, kind: 'angle', digits: 1 });
 const fine = (value: number): Amount => mm(value, { digits: 2 });
@@ -22,8 +22,8 @@ export function lengthSetUps(design: Planned): SetUp[] {
       id: 'lengths',
       cut: say`walls to length`,
       settings: [
-        { what: 'stop for the sides', value: mm(lengthOf('left')) },
-        { what: 'stop for the ends', value: mm(lengthOf('front')) },
+        { what: 'stop for the sides', value: size(lengthOf('left')) },
+        { what: 'stop for the ends', value: size(lengthOf('front')) },
         ...(mitered(design) ? [{ what: 'saw tilt', value: angle(45) }] : []),
       ],
       note: mitered(design)
@@ -72,7 +72,7 @@ export function jointSetUps(design: Planned): SetUp[] {
             { what: 'depth', value: mm(wall) },
             { what: 'slot minus finger', value: caliper(box.fingerFit) },
           ],
-          note: say`Cutter and distance together are the pitch, ${caliper(2 * box.fingerWidth)}: if your cutter is another, keep the sum and the fit follows. Lower edge against the pin. Sides begin with a finger, ends with a slot. For ends that stand proud add ${mm(0.4)} to ${mm(0.8)} to the depth.`,
+          note: say`If a test slot comes out wider or narrower, set the distance to that slot less the play, put half of both together into the box as the finger width, and print again: the layout follows. Lower edge against the pin. Sides begin with a finger, ends with a slot. For ends that stand proud add ${mm(0.4)} to ${mm(0.8)} to the depth.`,
         },
       ];
     case 'dovetail': {

@@ -3,7 +3,7 @@ import type { Amounts } from './amounts.ts';
 import type { Planned, Step } from './step.ts';
 import { gap, mm, panel, say } from './words.ts';
 
-const volume = (value: number) => ({ value, kind: 'volume', digits: 0 }) as const;
+const volume = (value: number) => ({ value, kind: 'volume', digits: 1 }) as const;
 
 export function surfaceSteps({ box, saw }: Planned, { finish }: Amounts): Step[] {
   return [

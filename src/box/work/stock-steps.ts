@@ -1,7 +1,7 @@
 /** Before the joints: air, wood, thickness, marks, lengths. */
 import { stockOf } from '../stock.ts';
 import { mitered, type Planned, type Step } from './step.ts';
-import { mm, say, type Words } from './words.ts';
+import { mm, say, size, type Words } from './words.ts';
 
 const percent = (value: number) => ({ value, kind: 'percent', digits: 0 }) as const;
 
@@ -9,8 +9,8 @@ const percent = (value: number) => ({ value, kind: 'percent', digits: 0 }) as co
 function planed({ box, plan }: Planned): Words {
   const thick = mm(plan.wall + 2 * box.planing, { round: 'up' });
   return box.wallsFrom === 'bookmatched'
-    ? say`Open the pair like a book and mark it. Plane both halves, all faces equally, from ${thick} to ${mm(plan.wall)}, still joined end to end.`
-    : say`Plane one face and one edge true, then the strip for the walls from ${thick} to ${mm(plan.wall)}, both faces equally, before it is cut into walls.`;
+    ? say`Open the pair like a book and mark it. Plane both halves, all faces equally, from ${thick} to ${size(plan.wall)}, still joined end to end.`
+    : say`Plane one face and one edge true, then the strip for the walls from ${thick} to ${size(plan.wall)}, both faces equally, before it is cut into walls.`;
 }
 
 /** Slices out of the thickness of a board, if it is thick enough for more than one. */
@@ -72,8 +72,8 @@ export function stockSteps(design: Planned): Step[] {
       id: 'height',
       does:
         box.kind === 'lift-off'
-          ? say`Rip the walls of the box to ${mm(plan.rim)}, those of the lid to ${mm(plan.height - plan.rim)}, each set from one setting.`
-          : say`Rip all walls to one height, ${mm(plan.height + plan.sawn)}, from one setting.`,
+          ? say`Rip the walls of the box to ${size(plan.rim)}, those of the lid to ${size(plan.height - plan.rim)}, each set from one setting.`
+          : say`Rip all walls to one height, ${size(plan.height + plan.sawn)}, from one setting.`,
       check: say`All edges level when the walls stand side by side.`,
       caution: 'machines',
     },
@@ -102,13 +102,13 @@ export function lengthSteps(design: Planned): Step[] {
       does: tilt ? say`Miter the first end of every wall.` : say`Cut the first end of every wall square.`,
       check: tilt
         ? say`Square across the width, against the light, before any second end is cut.`
-        : say`Square to the marked edge and to the face, against the light: within ${mm(0.1)} over ${mm(plan.height)}. Only then the second end.`,
+        : say`Square to the marked edge and to the face, against the light: within ${mm(0.1)} over ${size(plan.height)}. Only then the second end.`,
       caution: 'crosscut',
       rule: 'first-end-square-before-the-second',
     },
     {
       id: 'second-ends',
-      does: say`Set a stop and cut both sides to ${mm(of('left'))}, then both ends to ${mm(of('front'))}.`,
+      does: say`Set a stop and cut both sides to ${size(of('left'))}, then both ends to ${size(of('front'))}.`,
       check: say`Opposite walls, held together, differ by no more than ${mm(0.1)}.`,
       caution: 'crosscut',
     },

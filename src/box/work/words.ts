@@ -30,6 +30,8 @@ export const mm = (value: number, options: Omit<FormatOptions, 'system'> = {}): 
   denominator: 64,
   ...options,
 });
+/** The size of a wall, printed as in the cut list: one length never reads 1/32 in here and 1/64 in there. */
+export const size = (value: number): Amount => ({ value, kind: 'length' });
 /** Gaps round up. */
 export const gap = (value: number): Amount => mm(value, { round: 'up', digits: 2 });
 /** Panels and tongues round down. */

@@ -34,7 +34,9 @@ export function endShapes(corner: Corner, side: boolean, { plan, box }: Design, 
       const sockets = segments.filter(
         ({ owner, from }) => owner === (side ? 'end' : 'side') && from < endHeight,
       );
-      return sockets.flatMap(({ from, to }): Shape[] => {
+      return sockets.flatMap(({ from, to: end, socketTo }): Shape[] => {
+        // In a side the socket is a whole finger high, also where the front is lowered within it.
+        const to = side ? (socketTo ?? end) : end;
         const spread = side ? taper : -taper;
         const low = from > 0 ? from - spread : from;
         const high = to >= top ? to : to + spread;

@@ -11,6 +11,7 @@ export function AsBuilt({ design: { box, bottom } }: { design: Design }) {
     ...(bottom && !bottom.glued ? ['gap beside the bottom, each side'] : []),
     'diagonals, top',
     'rocks on a flat plate by',
+    'notes for the next one',
   ];
   return (
     <section class="as-built paper-only">
@@ -37,8 +38,6 @@ export function AsBuilt({ design: { box, bottom } }: { design: Design }) {
           ))}
         </tbody>
       </table>
-      <p>Notes for the next one:</p>
-      <div class="lines" />
     </section>
   );
 }

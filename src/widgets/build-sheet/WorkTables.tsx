@@ -75,7 +75,7 @@ export function GapTable({ gaps: { gaps, air } }: Pick<Work, 'gaps'>) {
 
 /** A range of numbers in one unit. */
 function Range({ low, high, kind }: { low: number; high: number; kind: Kind }) {
-  const digits = kind === 'mass' ? 2 : 0;
+  const digits = kind === 'mass' ? 2 : kind === 'volume' ? 1 : 0;
   return (
     <b>
       <Quantity value={low} kind={kind} digits={digits} /> to{' '}

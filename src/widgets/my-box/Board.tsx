@@ -31,7 +31,7 @@ function KeepJoined({ rows, label }: { rows: readonly Joined[]; label: (name: Pa
     <>
       <p>
         Keep these in one piece until they are planed, ripped to width and, where the order of work says so,
-        grooved. Shorter than <span class="mm">300 mm</span>
+        grooved. Shorter than <span class="mm">305 mm</span>
         <span class="inch">12 in</span> nothing goes through a planer, a jointer or a freehand rip (common
         practice). Your machine’s manual may ask for more.
       </p>
