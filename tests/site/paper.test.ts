@@ -60,7 +60,7 @@ for (const { format, width, height } of papers) {
         expect(one.height).toBeCloseTo(height, 0);
         // A page with next to nothing on it is a page too many.
         expect(one.text.length).toBeGreaterThan(80);
-        expect(one.filled).toBeGreaterThan(1 / 4);
+        expect(one.filled).toBeGreaterThan(1 / 5);
         for (const color of one.colors) expect(color).toMatch(/^#(..)\1\1$/);
       }
       const text = pages.map((one) => one.text).join(' ');

@@ -142,8 +142,8 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
         <h2>What the rules say</h2>
         <Exceptions design={design.value} />
       </section>
-      {made && <AsBuilt design={design.value} />}
       <LinkAtEnd />
+      {made && refusals.length === 0 && <AsBuilt design={design.value} />}
     </article>
   );
 }

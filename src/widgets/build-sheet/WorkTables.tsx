@@ -101,11 +101,15 @@ export function Amounts({ amounts }: Pick<Work, 'amounts'>) {
         Finish: <Range {...finish} kind="volume" /> for a coat on <Quantity value={finishArea} kind="area" />,
         wiped to brushed, {finish.known}.
       </li>
-      {times.map(({ what, takes, known }) => (
-        <li key={what}>
-          Time, {what}: {takes} <small>({known})</small>.
-        </li>
-      ))}
+      <li>
+        Time:
+        {times.map(({ what, takes, known }) => (
+          <span key={what}>
+            {' '}
+            {what}: {takes} <small>({known})</small>.
+          </span>
+        ))}
+      </li>
     </ul>
   );
 }
