@@ -1,6 +1,6 @@
 /** The order of work can be done: nothing is cut from less than it needs, and nothing comes before what it rests on. */
 import { describe, expect, test } from 'vitest';
-import { exampleBox } from '../../src/box/box.ts';
+
 import { type Design, designBox } from '../../src/box/design.ts';
 import { shownSize } from '../../src/box/parts/shown-size.ts';
 import { stockOf } from '../../src/box/stock.ts';
@@ -9,6 +9,7 @@ import { workOf } from '../../src/box/work.ts';
 import { wallTemplates } from '../../src/figures/template/wall-template.ts';
 import { format } from '../../src/units/index.ts';
 import { goldenBoxes } from './golden/boxes.ts';
+import { exampleBox } from './reckoned-box.ts';
 
 const built = goldenBoxes()
   .map(designBox)
