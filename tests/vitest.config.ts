@@ -4,5 +4,8 @@ import { woodsPlugin } from '../src/build/woods-plugin.ts';
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   plugins: [woodsPlugin()],
-  test: { include: ['tests/{units,calc,box,notebook,widgets,content,tools,figures}/**/*.test.{ts,tsx}'] },
+  test: {
+    testTimeout: 30_000,
+    include: ['tests/{units,calc,box,notebook,widgets,content,tools,figures}/**/*.test.{ts,tsx}'],
+  },
 });

@@ -28,6 +28,8 @@
           held.delete(element);
           if (pressed) element.click();
           else if (element.type === 'radio' || element.type === 'checkbox') {
+            // A click on what is checked already would tell nobody.
+            element.checked = !checked;
             if (checked) element.click();
           } else {
             element.value = value;

@@ -44,12 +44,11 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
 
   const answerLine = useRef<HTMLParagraphElement>(null);
   /** Where the reader is led once the form has changed under their hands. */
-  const leadTo = useRef<'answer' | 'figure' | 'field'>();
+  const leadTo = useRef<'answer' | 'figure'>();
   useEffect(() => {
     const to = leadTo.current;
     leadTo.current = undefined;
     if (to === 'answer') answerLine.current?.focus();
-    if (to === 'field') root.current?.querySelector<HTMLInputElement>('input')?.focus();
     if (to === 'figure') {
       const figure = root.current
         ?.closest('.guess')
@@ -175,8 +174,9 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
             type="button"
             onClick={() => {
               text.value = '';
-              leadTo.current = 'field';
               state.value = 'asking';
+              // The button goes with the answer; the field can take the focus once it is drawn as open again.
+              setTimeout(() => root.current?.querySelector<HTMLInputElement>('input')?.focus(), 50);
               root.current?.closest<HTMLElement>('.guess')?.setAttribute('data-open', 'false');
               rememberGuess(id, '');
             }}

@@ -30,7 +30,7 @@ describe('the smallest change that pleases a rule', () => {
   test('steps in the reader’s units, changes what is shown, and makes no other rule stand worse, for any box', () => {
     const rank = { usual: 0, unusual: 1, unknown: 1, breaks: 2 } as const;
     let offered = 0;
-    for (const box of goldenBoxes().slice(0, 120)) {
+    for (const box of goldenBoxes().slice(0, 40)) {
       const before = new Map(verdicts(evaluate(box)).map((one) => [one.check.id, one]));
       for (const { check: one, state } of before.values()) {
         if (state !== 'unusual' && state !== 'breaks') continue;
@@ -55,7 +55,7 @@ describe('the smallest change that pleases a rule', () => {
           }
       }
     }
-    expect(offered).toBeGreaterThan(200);
+    expect(offered).toBeGreaterThan(60);
   }, 60_000);
 
   test('brings every verdict that is not usual inside its range, and stays inside the field', () => {

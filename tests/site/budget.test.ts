@@ -8,16 +8,16 @@ import { weigh } from './measure.ts';
 import { lessons, pages } from './site.ts';
 
 const kB = 1000;
-const lesson = { html: 20, js: 44, requests: 16 };
+const lesson = { html: 20, js: 48, requests: 16 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { js: 49, requests: 17 },
-  'lessons/a-year-of-a-panel/': { js: 52, requests: 16 },
+  'lessons/reading-the-board/': { js: 54, requests: 17 },
+  'lessons/a-year-of-a-panel/': { html: 21, js: 57, requests: 16 },
   'rules/': { html: 32 },
-  'my-box/': { html: 28, js: 100, requests: 28 },
-  'build-sheet/': { js: 92, requests: 28 },
-  'templates/': { js: 65, requests: 24 },
-  'woods/': { js: 48 },
+  'my-box/': { html: 29, js: 110, requests: 28 },
+  'build-sheet/': { js: 103, requests: 28 },
+  'templates/': { js: 72, requests: 24 },
+  'woods/': { js: 50 },
 };
 
 // One of the other pages of each kind stands for its kind; every lesson is weighed.
