@@ -33,9 +33,10 @@ export interface Check {
   /** Whether the rule speaks about this box at all. */
   readonly applies?: (values: Values) => boolean;
   readonly measure: (values: Values) => number;
-  readonly usual: NativeRange | ((values: Values) => Range);
-  /** The rule's own range, where the usual range is worked out from it for this box. */
-  readonly declares?: NativeRange;
+  /** A range that is no length is the same for every reader. */
+  readonly usual: NativeRange | Range | ((values: Values) => Range);
+  /** The range the rule's page gives, where the usual range is worked out from it for this box. */
+  readonly declares?: NativeRange | Range;
   /** Outside this something breaks; open where nothing does. */
   readonly works?: (values: Values) => Range;
   /** One sentence each, why it matters: below the range, above it, inside it. */
@@ -65,11 +66,16 @@ const slack = 1e-6;
 const inside = (value: number, [low, high]: Range) => value >= low - slack && value <= high + slack;
 const everywhere: Range = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 
-/** The range a number is judged by, in mm: what either reader calls usual is usual. */
+/** From the lower of the two low ends to the higher of the high ones, in mm: what either reader calls usual is usual. */
+export const eitherWay = ({ mm, inch }: NativeRange): Range => [
+  Math.min(mm[0], inch[0] * INCH),
+  Math.max(mm[1], inch[1] * INCH),
+];
+
+/** The range a number is judged by. */
 export function usualOf({ usual }: Check, values: Values): Range {
   if (typeof usual === 'function') return usual(values);
-  const { mm, inch } = usual;
-  return [Math.min(mm[0], inch[0] * INCH), Math.max(mm[1], inch[1] * INCH)];
+  return 'mm' in usual ? eitherWay(usual) : usual;
 }
 
 const noNumber = 'There is no number here: an input lies outside what its formula is good for.';
@@ -103,20 +109,36 @@ const finer: readonly Omit<FormatOptions, 'system'>[] = [
   { digits: 3, denominator: 1000 },
 ];
 
-/** Prints a verdict so that its numbers bear it out: never "1/32 in, outside the usual range (at least 1/32 in)". */
-export function tell({ check, state, measured, usual: [low, high] }: Verdict, system: UnitSystem): Told {
+/** The range as this reader's own page gives it, in mm, where the verdict is the same by it. */
+function rangeFor({ check: { usual: own }, measured, usual }: Verdict, system: UnitSystem): Range {
+  if (typeof own === 'function' || !('mm' in own)) return usual;
+  const [low, high] = own[system];
+  const native: Range = system === 'mm' ? [low, high] : [low * INCH, high * INCH];
+  return inside(measured, native) === inside(measured, usual) ? native : usual;
+}
+
+/**
+ * Prints a verdict so that its numbers bear it out: never "1/32 in, outside the usual range (at least 1/32 in)".
+ * What lies so near the limit that a thousandth of an inch does not part them is "just over" or "just under" it.
+ */
+export function tell(verdict: Verdict, system: UnitSystem): Told {
+  const { check, measured } = verdict;
+  const [low, high] = rangeFor(verdict, system);
   const print = (value: number, options: Omit<FormatOptions, 'system'>) =>
     format(value, check.kind, {
       ...(check.digits !== undefined && { digits: check.digits }),
       ...options,
       system,
     });
-  const limit = measured < low ? low : high;
-  const isInside = state === 'usual' || inside(measured, [low, high]) || Number.isNaN(measured);
-  const options =
-    finer.find((one) => isInside || print(measured, one) !== print(limit, one)) ?? finer[finer.length - 1]!;
+  const isInside = Number.isNaN(measured) || inside(measured, [low, high]);
+  // Noise that counts as inside must not be printed as outside.
+  const shown = isInside ? Math.min(high, Math.max(low, measured)) : measured;
+  const limit = shown < low ? low : high;
+  const parted = finer.find((one) => isInside || print(shown, one) !== print(limit, one));
+  const options = parted ?? {};
+  const just = parted ? '' : shown < limit ? 'just under ' : 'just over ';
   const [least, most] = [low, high].map((end) => (Number.isFinite(end) ? print(end, options) : ''));
   const usual =
     least && most ? `${least} to ${most}` : least ? `at least ${least}` : most ? `at most ${most}` : '';
-  return { measured: print(measured, options), usual };
+  return { measured: just + print(shown, options), usual };
 }

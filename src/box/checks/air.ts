@@ -11,8 +11,8 @@ export const airChecks: readonly Check[] = [
     label: 'humidity at the dampest, above that at the driest',
     kind: 'points',
     measure: (v) => v.humidityDamp - v.humidityDry,
-    usual: () => [0, 90],
-    works: () => [0, 90],
+    usual: () => [0, Number.POSITIVE_INFINITY],
+    works: () => [0, Number.POSITIVE_INFINITY],
     says: {
       low: 'The driest time of the year is damper than the dampest: swap the two, since the gaps are reckoned for the wider swing.',
       high: '',
@@ -25,7 +25,7 @@ export const airChecks: readonly Check[] = [
     label: 'days until the walls have made nine tenths of a change',
     kind: 'days',
     measure: (v) => v.waitWall,
-    usual: () => [0, FORTNIGHT],
+    usual: [Number.NEGATIVE_INFINITY, FORTNIGHT],
     unknown: 'The tables give no density for this wood, so how fast it takes up moisture is not known here.',
     says: {
       low: '',

@@ -1,6 +1,13 @@
 /** Checks on fingers, taught by the lesson on joint spacing. Ranges are common practice unless said otherwise. */
 import type { Values } from '../values.ts';
-import type { Check } from '../verdict.ts';
+import { type Check, eitherWay, type NativeRange } from '../verdict.ts';
+
+const none: NativeRange = { mm: [Number.NEGATIVE_INFINITY, 0], inch: [Number.NEGATIVE_INFINITY, 0] };
+/** Together no more than the play, and no more than this however wide the play is. */
+const mostStepError: NativeRange = {
+  mm: [Number.NEGATIVE_INFINITY, 0.25],
+  inch: [Number.NEGATIVE_INFINITY, 0.01],
+};
 
 const isFinger = (v: Values) => v.joint === 'finger';
 const lidIsFinger = (v: Values) => isFinger(v) && v.kind === 'lift-off';
@@ -23,6 +30,7 @@ export const fingersChecks: readonly Check[] = [
     kind: 'length',
     applies: isFinger,
     measure: (v) => v.fingerWidth,
+    declares: { mm: [5, 10], inch: [3 / 16, 3 / 8] },
     usual: (v) => [v.wall / 2, v.wall],
     says: {
       low: 'Finer than half the wall: more glue area, but more cuts and more steps that can be off.',
@@ -47,7 +55,7 @@ export const fingersChecks: readonly Check[] = [
     kind: 'length',
     applies: isFinger,
     measure: (v) => v.edgeSliver,
-    usual: () => [Number.NEGATIVE_INFINITY, 0],
+    usual: none,
     says: {
       low: '',
       high: 'A part of a finger stands at the edge; the thinner it is, the easier it splits away along the grain.',
@@ -71,7 +79,7 @@ export const fingersChecks: readonly Check[] = [
     kind: 'length',
     applies: lidIsFinger,
     measure: (v) => v.lidEdgeSliver,
-    usual: () => [Number.NEGATIVE_INFINITY, 0],
+    usual: none,
     says: {
       low: '',
       high: 'A part of a finger stands at the edge of the lid’s walls, where it splits away easily.',
@@ -85,7 +93,7 @@ export const fingersChecks: readonly Check[] = [
     kind: 'length',
     applies: (v) => isFinger(v) && v.kind === 'sliding',
     measure: (v) => v.frontHole,
-    usual: () => [Number.NEGATIVE_INFINITY, 0],
+    usual: none,
     says: {
       low: '',
       high: 'The front ends inside one of its own fingers, so the socket for it stays open above: choose a height or a finger that ends with the front, or fill the hole.',
@@ -117,7 +125,8 @@ export const fingersChecks: readonly Check[] = [
     digits: 2,
     applies: isFinger,
     measure: (v) => v.addedStepError,
-    usual: (v) => [0, v.fingerFit],
+    declares: mostStepError,
+    usual: (v) => [0, Math.min(v.fingerFit, eitherWay(mostStepError)[1])],
     says: {
       low: '',
       high: 'Cut on two settings, these walls bind before they close. Cut both on one setting, with the same marked edge first.',

@@ -1,13 +1,11 @@
 /** Checks on the gaps of bottom and lid, taught by the lesson on wood movement. */
 import { panelPractice } from '../../calc/panel.ts';
-import { INCH } from '../../units/index.ts';
 import type { Values } from '../values.ts';
-import type { Check, NativeRange } from '../verdict.ts';
+import { type Check, eitherWay, type NativeRange } from '../verdict.ts';
 
 const open = Number.POSITIVE_INFINITY;
 /** A fit is loose where it has more than its rule's range, and more than a quarter over what this wood needs: the quarter is this notebook's choice. */
-const loose = (range: NativeRange, needed: number) =>
-  Math.max(range.inch[1] * INCH, range.mm[1], 1.25 * needed);
+const loose = (range: NativeRange, needed: number) => Math.max(eitherWay(range)[1], 1.25 * needed);
 const gapRange: NativeRange = { mm: [0.5, 1.6], inch: [1 / 32, 1 / 16] };
 const playRange: NativeRange = { mm: [0.5, 1.5], inch: [1 / 32, 1 / 16] };
 
@@ -43,7 +41,7 @@ export const gapsChecks: readonly Check[] = [
     kind: 'length',
     applies: floats,
     measure: (v) => v.bottomEngagement,
-    usual: () => [panelPractice.panelEngagement, open],
+    usual: { mm: [panelPractice.panelEngagement, open], inch: [1 / 8, open] },
     works: () => [0, open],
     says: {
       low: 'Little wood is left in the groove on the driest day. Cut it deeper, or turn the rings.',
@@ -59,7 +57,7 @@ export const gapsChecks: readonly Check[] = [
     kind: 'length',
     applies: floats,
     measure: (v) => v.bottomEngagementCrept,
-    usual: () => [panelPractice.panelEngagementCrept, open],
+    usual: { mm: [panelPractice.panelEngagementCrept, open], inch: [1 / 16, open] },
     works: () => [0, open],
     says: {
       low: 'Once it has crept aside it barely holds. Fix it at the middle of its end-grain edges.',
@@ -93,7 +91,7 @@ export const gapsChecks: readonly Check[] = [
     kind: 'length',
     applies: slides,
     measure: (v) => v.lidEngagement,
-    usual: () => [panelPractice.lidEngagement, open],
+    usual: { mm: [panelPractice.lidEngagement, open], inch: [3 / 32, open] },
     works: () => [0, open],
     says: {
       low: 'Pushed to one side in dry air, little of the lid is left in its groove.',

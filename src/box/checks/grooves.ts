@@ -1,10 +1,10 @@
 /** Checks that the lesson on groove margins teaches. */
 import { grooveShare } from '../../calc/groove-web.ts';
 import type { Values } from '../values.ts';
-import type { Check } from '../verdict.ts';
+import { type Check, eitherWay, type NativeRange } from '../verdict.ts';
 
-const inch = 25.4;
 const open = Number.POSITIVE_INFINITY;
+const lipBelow: NativeRange = { mm: [5, 12], inch: [3 / 16, 1 / 2] };
 
 const hasBottomGroove = (v: Values) => v.bottomSeat === 'groove';
 
@@ -43,7 +43,7 @@ const depth = (
   kind: 'percent',
   applies: hasGroove,
   measure: (v) => grooveShare.compute({ g: v[groove], t: v.wall }),
-  usual: () => [30, 50],
+  usual: [100 / 3, 50],
   works: () => [0, 50],
   says: {
     low: 'Shallow: a strong wall, but see that a solid panel cannot shrink out of it.',
@@ -79,7 +79,8 @@ export const groovesChecks: readonly Check[] = [
     kind: 'length',
     applies: hasBottomGroove,
     measure: (v) => v.bottomLip,
-    usual: (v) => [Math.max((inch * 3) / 16, v.grooveDepth), inch / 2],
+    declares: lipBelow,
+    usual: (v) => [Math.max(eitherWay(lipBelow)[0], v.grooveDepth), eitherWay(lipBelow)[1]],
     says: {
       low: 'Thin: this strip carries the bottom and can only fail one way, along the grain.',
       high: 'More than it needs: it costs inside height.',

@@ -5,10 +5,6 @@ import type { Check } from '../verdict.ts';
 import { gapsChecks } from './gaps.ts';
 
 const open = Number.POSITIVE_INFINITY;
-/** What may move, mm, in a panel glued all around: the play that a sliding lid is left. To call that the limit is this notebook's choice. */
-const mayMove = panelPractice.lidAllowance;
-/** Movement per point, as a fraction, up to which a wood counts as stable: common practice, no source. */
-const stable = 0.003;
 
 const slides = (v: Values) => v.kind === 'sliding';
 const swing = (v: Values) => v.moistureDamp - v.moistureDry;
@@ -25,7 +21,8 @@ export const movementChecks: readonly Check[] = [
     label: 'movement of 100 mm (4 in) of this wood, flat-sawn, over 4 points',
     kind: 'length',
     measure: (v) => 100 * 4 * v.tangentialCoefficient,
-    usual: () => [-open, 100 * 4 * stable],
+    // Up to 0.3 % a point a wood counts as stable: common practice, no source.
+    usual: { mm: [-open, 1.2], inch: [-open, 3 / 64] },
     says: {
       low: '',
       high: 'This wood moves a lot. It is no mistake, but the gaps grow with it.',
@@ -39,7 +36,7 @@ export const movementChecks: readonly Check[] = [
     kind: 'angle',
     applies: (v) => slides(v) && v.lid === 'solid',
     measure: (v) => v.ringAngle,
-    usual: () => [45, 90],
+    usual: [45, 90],
     says: {
       low: 'Nearer to flat-sawn: it moves and cups more. It works if the play is calculated and the groove deep enough.',
       high: '',
@@ -66,7 +63,8 @@ export const movementChecks: readonly Check[] = [
     kind: 'length',
     applies: (v) => v.bottomFit === 'glued',
     measure: glued,
-    usual: () => [-open, mayMove],
+    // The play that a sliding lid is left: to call that the limit is this notebook's choice.
+    usual: { mm: [-open, panelPractice.lidAllowance], inch: [-open, 0.012] },
     says: {
       low: '',
       high: 'Glued all around, it must crack or push a corner open. How much a small joint survives is not published.',

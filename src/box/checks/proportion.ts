@@ -40,7 +40,7 @@ export const proportionChecks: readonly Check[] = [
     label: 'room above the contents',
     kind: 'length',
     measure: (v) => v.insideHeight - v.contentsHeight - v.lining,
-    usual: () => [1, open],
+    usual: { mm: [1, open], inch: [1 / 32, open] },
     works: () => [0, open],
     says: {
       low: 'The lid needs to clear the contents.',
@@ -56,7 +56,7 @@ export const proportionChecks: readonly Check[] = [
     kind: 'length',
     applies: (v) => v.lining > 0 || v.dividersAcross > 0 || v.dividersAlong > 0,
     measure: roomBeside,
-    usual: () => [1, open],
+    usual: { mm: [1, open], inch: [1 / 32, open] },
     works: () => [0, open],
     says: {
       low: 'Lining and dividers were not counted in: make the inside larger by what is missing.',
@@ -84,7 +84,7 @@ export const proportionChecks: readonly Check[] = [
     label: 'outside length to width',
     kind: 'ratio',
     measure: (v) => Math.max(v.outsideRatio, 1 / v.outsideRatio),
-    usual: () => usualRatio,
+    usual: usualRatio,
     says: {
       low: 'Nearer to square than the usual choice. Nothing breaks; let the contents decide.',
       high: 'Longer than the usual choice. Nothing breaks; let the contents decide.',
@@ -97,7 +97,7 @@ export const proportionChecks: readonly Check[] = [
     label: 'outside height to width',
     kind: 'ratio',
     measure: (v) => v.outsideHeight / Math.min(v.outsideWidth, v.outsideLength),
-    usual: () => [1 / 3, 1 / 2],
+    usual: [1 / 3, 1 / 2],
     says: {
       low: 'Flatter than the usual choice, like a tray. Nothing breaks.',
       high: 'Taller than the usual choice, like a tea caddy. Nothing breaks.',

@@ -1,10 +1,12 @@
 /** Checks that the lesson on wall thickness and size teaches. */
+import { thickestBand, thinnestBand } from '../../calc/walls.ts';
+import { INCH } from '../../units/index.ts';
 import type { Values } from '../values.ts';
-import type { Check } from '../verdict.ts';
+import { type Check, eitherWay, type NativeRange } from '../verdict.ts';
 
-const inch = 25.4;
 /** A plywood bottom beyond this span is taken thicker, mm (8 in). */
-const longPlywoodSpan = 8 * inch;
+const longPlywoodSpan = 8 * INCH;
+const plywood: NativeRange = { mm: [3, 6], inch: [1 / 8, 1 / 4] };
 const span = (v: Values) => Math.min(v.insideLength, v.insideWidth);
 
 export const wallsChecks: readonly Check[] = [
@@ -14,6 +16,7 @@ export const wallsChecks: readonly Check[] = [
     label: 'wall thickness',
     kind: 'length',
     measure: (v) => v.wall,
+    declares: { mm: [thinnestBand.a, thickestBand.b], inch: [1 / 4, 1 / 2] },
     usual: (v) => [v.thinnestUsualWall, v.thickestUsualWall],
     says: {
       low: 'Thin for this size: a side gives under the thumb, and grooves and joints leave little wood.',
@@ -61,8 +64,9 @@ export const wallsChecks: readonly Check[] = [
     kind: 'length',
     applies: (v) => v.bottom === 'plywood',
     measure: (v) => v.bottomThickness,
-    // 3 to 4 mm (1/8 in) for a short span, 6 mm (1/4 in) beyond; a glued bottom may be 6 mm on any box.
-    usual: (v) => (span(v) > longPlywoodSpan ? [6, 6.5] : [3, 6.5]),
+    // Thin for a short span, 6 mm (1/4 in) beyond; a glued bottom may be 6 mm on any box.
+    declares: plywood,
+    usual: (v) => (span(v) > longPlywoodSpan ? [6, eitherWay(plywood)[1]] : eitherWay(plywood)),
     says: {
       low: 'Thin for this span: it drums and gives.',
       high: 'Thicker than usual: sound, but it costs height.',
