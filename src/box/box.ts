@@ -146,3 +146,7 @@ export interface Item {
   readonly height: number;
   readonly count: number;
 }
+
+/** Whether the walls meet at 45°. */
+export const isMitered = ({ joint }: Pick<Box, 'joint'>): boolean =>
+  joint === 'mitre' || joint === 'keyed-mitre' || joint === 'splined-mitre';

@@ -1,10 +1,8 @@
 /** From a box to what `calc/accuracy` needs: how it is cut, and the reader's own errors. */
 import type { Cut, Errors } from '../calc/accuracy.ts';
+import { isMitered } from './box.ts';
 import type { Design } from './design.ts';
 import type { Plan } from './parts/plan.ts';
-
-const isMitered = (joint: Design['box']['joint']) =>
-  joint === 'mitre' || joint === 'keyed-mitre' || joint === 'splined-mitre';
 
 /** Which clearance of the lid is at stake; a hinged lid has none. */
 export type LidClearance = 'on the dampest day' | 'today' | 'none';
@@ -29,7 +27,7 @@ export function cutOf(design: Design & { readonly plan: Plan }): { cut: Cut; lid
     cut: {
       height: plan.height,
       wall: plan.wall,
-      mitred: isMitered(box.joint),
+      mitred: isMitered(box),
       steps: Math.floor(fingers / 2),
       lidClearance: fromLid[0],
     },

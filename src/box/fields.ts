@@ -4,12 +4,10 @@
  * Steps are shop sizes: one for readers in millimeters, one for readers in inches (a fraction, kept in mm).
  * Over 150 lines, because one table with a row for each input is easier to check than several.
  */
-import type { Kind, UnitSystem } from '../units/index.ts';
+import { INCH, type Kind, type UnitSystem } from '../units/index.ts';
 import type { Box } from './box.ts';
 import { woodLabel, woodNote } from './wood-words.ts';
 import { woods } from './woods.ts';
-
-const inch = 25.4;
 
 export interface NumberField {
   readonly type: 'number';
@@ -76,7 +74,7 @@ export const length = (label: string, low: number, high: number, help?: string):
   low,
   high,
   step: 1,
-  inchStep: inch / 8,
+  inchStep: INCH / 8,
   digits: 1,
   denominator: 16,
   help,
@@ -84,7 +82,7 @@ export const length = (label: string, low: number, high: number, help?: string):
 const thickness = (label: string, low: number, high: number, help?: string): NumberField => ({
   ...length(label, low, high, help),
   step: 0.5,
-  inchStep: inch / 32,
+  inchStep: INCH / 32,
   denominator: 32,
 });
 const fine = (label: string, low: number, high: number): NumberField => ({
@@ -94,13 +92,13 @@ const fine = (label: string, low: number, high: number): NumberField => ({
   low,
   high,
   step: 0.01,
-  inchStep: inch / 1000,
+  inchStep: INCH / 1000,
   digits: 2,
 });
 const gap = (label: string, high: number): NumberField => ({
   ...fine(label, 0, high),
   step: 0.05,
-  inchStep: inch / 128,
+  inchStep: INCH / 128,
   denominator: 64,
   help: 'As you leave it today.',
 });
@@ -308,10 +306,10 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
   kerf: {
     ...thickness('kerf: width of the saw cut', 0.3, 6),
     step: 0.1,
-    inchStep: inch / 64,
+    inchStep: INCH / 64,
     denominator: 64,
   },
-  planing: { ...thickness('planed off each face', 0, 5), step: 0.1, inchStep: inch / 64, denominator: 64 },
+  planing: { ...thickness('planed off each face', 0, 5), step: 0.1, inchStep: INCH / 64, denominator: 64 },
   wallsFrom: {
     type: 'choice',
     label: 'walls come from',

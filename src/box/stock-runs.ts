@@ -1,6 +1,8 @@
 /** Which parts are cut from one strip, and which strips share a thickness. */
+
 import type { Piece } from '../calc/board-layout.ts';
 import { trimSpare } from '../calc/stock.ts';
+import { toDecimals } from '../units/index.ts';
 import type { Box } from './box.ts';
 import type { Part, PartName } from './parts/part.ts';
 
@@ -61,7 +63,7 @@ function runsOf(name: string, parts: readonly Part[], { boardLength, kerf }: Box
   return { pieces, cutUp: needed };
 }
 
-const thicknessOf = ({ finished }: Part) => Math.round(finished.thickness * 1000) / 1000;
+const thicknessOf = ({ finished }: Part) => toDecimals(finished.thickness, 3);
 
 /**
  * The ways to share slices among thicknesses, those that plane the least away first: every thickness its own slices,

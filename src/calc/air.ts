@@ -8,7 +8,6 @@
  * Symbols: T absolute temperature (K), t temperature (°C), p total pressure (Pa), p_w vapor pressure (Pa),
  * W humidity ratio (kg water per kg dry air), h relative humidity (%).
  * Held fixed: the total pressure, 101 325 Pa unless given; a house is not a pressure vessel.
- * The whole state of air from any two readings, wet bulb too, lives in `air-state.ts`.
  */
 import { firstRefusal, type Refused } from './refusal.ts';
 import { relation } from './relation.ts';

@@ -39,8 +39,6 @@ export interface Layout {
   readonly used: number;
   /** Pieces that fit on no board, with what is missing. */
   readonly short: readonly { readonly piece: Piece; readonly length: number; readonly width: number }[];
-  /** Runs that had to be cut in two because the board is too short, by name, with the length missing. */
-  readonly broken: readonly { readonly run: string; readonly missing: number }[];
 }
 
 interface Row {
@@ -84,11 +82,8 @@ export function layOut(pieces: readonly Piece[], board: Board, most = 50): Layou
     }));
   const possible = pieces.filter((piece) => !short.some((one) => one.piece === piece));
   const runs = [...new Set(possible.flatMap(({ run }) => run ?? []))];
-  const broken: { run: string; missing: number }[] = [];
   const rows = runs.flatMap((run) => {
     const parts = possible.filter((piece) => piece.run === run);
-    const missing = rowOf(parts, board.kerf).length - board.length;
-    if (missing > 1e-9) broken.push({ run, missing });
     return rowsOf(parts, board);
   });
   const loose = possible.filter(({ run }) => run === undefined).sort((a, b) => b.width - a.width);
@@ -133,6 +128,5 @@ export function layOut(pieces: readonly Piece[], board: Board, most = 50): Layou
     boards,
     used: boards ? area / (boards * board.slices * board.length * board.width) : 0,
     short,
-    broken,
   };
 }

@@ -8,7 +8,6 @@
  *
  * Days run from 0 (start of 1 January) to 365; other days wrap around.
  */
-import { humidityOnceHeated } from './air.ts';
 import { equilibriumMoisture, moistureInAir } from './moisture.ts';
 import { firstRefusal, isRefused, type Refused } from './refusal.ts';
 
@@ -91,25 +90,6 @@ export function moistureThrough(year: YearOfAir): ((day: number) => number) | Re
   const temperature = curveThrough(year.temperature);
   const humidity = curveThrough(year.humidity);
   return (day) => equilibriumMoisture(temperature(day), humidity(day));
-}
-
-/**
- * The same year's outdoor air brought indoors and heated.
- * @param thermostat °C; in months warmer than that the room is as warm as outdoors.
- * @param added water that living there adds, g/m³; 0 gives the lower bound.
- */
-export function heatedIndoors(outdoor: YearOfAir, thermostat: number, added = 0): YearOfAir | Refused {
-  const bad = refuseYear(outdoor);
-  if (bad) return bad;
-  const temperature = outdoor.temperature.map((outside) => Math.max(thermostat, outside));
-  const humidity: number[] = [];
-  for (const [i, indoor] of temperature.entries()) {
-    const outside = { temperature: outdoor.temperature[i]!, humidity: outdoor.humidity[i]! };
-    const found = humidityOnceHeated(outside, indoor, added);
-    if (typeof found !== 'number') return { refused: `${MONTHS[i]}: ${found.refused}` };
-    humidity.push(found);
-  }
-  return { temperature, humidity };
 }
 
 /** The same climate on the other half of the globe: six months later. */

@@ -1,16 +1,15 @@
 /** Four rules of thumb about gaps, as the rise in moisture that each allows for the box's bottom, beside the rise of the reader's air. */
 import type { Values } from '../box/values.ts';
 import { riseForAllowance } from '../calc/panel-play.ts';
-import { format } from '../units/index.ts';
+import { format, INCH } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 
-const inch = 25.4;
 /** What each takes off a panel of that width in all, mm. */
 const sayings: readonly (readonly [string, (width: number) => number])[] = [
-  ['1/16 in off the width', () => inch / 16],
+  ['1/16 in off the width', () => INCH / 16],
   ['1/8 in per foot', (width) => width / 96],
-  ['1/16 in at each side', () => inch / 8],
+  ['1/16 in at each side', () => INCH / 8],
   ['1/4 in per foot', (width) => width / 48],
 ];
 const [left, right, most] = [4, 346, 12] as const;

@@ -2,9 +2,11 @@
  * Glue area of one corner as bars of one scale: fingers of several widths, a plain miter, a butt joint. Plain bars are
  * long grain on long grain, hatched bars have end grain in them. User units are screen pixels at the narrowest width.
  */
+
 import type { Values } from '../box/values.ts';
 import { pieces } from '../calc/finger-layout.ts';
 import { buttGlueArea, fingerGlueArea, miterGlueArea } from '../calc/glue-area.ts';
+import { toDecimals } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { bothUnits } from './parts/Quantity.tsx';
@@ -17,7 +19,7 @@ export function GlueArea({ values: v }: { values: Values }) {
   const corner = { H: v.outsideHeight, t: v.wall };
   const butt = buttGlueArea.compute(corner);
   const widths = [v.wall / 2, v.wall, 2 * v.wall, v.fingerWidth];
-  const fingers = [...new Set(widths.map((one) => Math.round(one * 1000) / 1000))]
+  const fingers = [...new Set(widths.map((one) => toDecimals(one, 3)))]
     .sort((a, b) => a - b)
     .map((one) => ({
       width: one,

@@ -1,7 +1,9 @@
 /** The growth-ring figure on all faces that are seen, as one path: lines of the log where each face lay in it. */
+
 import type { Design } from '../box/design.ts';
 import { toLog } from '../box/grain-places.ts';
 import type { Part } from '../box/parts/part.ts';
+import { twiceArea } from '../box/parts/polygon.ts';
 import type { Axis, Point } from '../box/parts/solid.ts';
 import { stockOf } from '../box/stock.ts';
 import { type LogPoint, madeUpLog } from '../calc/rings.ts';
@@ -17,13 +19,7 @@ const log = madeUpLog(7, { ringWidth: 3.5 });
 /** Smaller faces show no figure, mm² on the sheet. */
 const least = 120;
 
-const areaOf = ({ points }: Polygon) =>
-  Math.abs(
-    points.reduce((sum, [x, y], index) => {
-      const [nextX, nextY] = points[(index + 1) % points.length]!;
-      return sum + (x * nextY - y * nextX) / 2;
-    }, 0),
-  );
+const areaOf = ({ points }: Polygon) => Math.abs(twiceArea(points)) / 2;
 
 /** The part of a straight line inside a convex polygon, as shares of its length. */
 function inside(

@@ -127,9 +127,3 @@ export function format(value: number, kind: Kind, options: FormatOptions): strin
   const after = withUnit && label ? (label === '°' ? label : GAP + label) : '';
   return (negative ? '\u2212' : '') + text + after;
 }
-
-/** Whether a length (mm) prints without rounding in this system; a widget may put ≈ before one that does not. */
-export function isExact(value: number, system: UnitSystem, denominator = defaultDenominator(value)): boolean {
-  const step = system === 'inch' ? INCH / denominator : Math.abs(value) < 0.1 ? 0.01 : 0.1;
-  return Math.abs(value / step - Math.round(value / step)) < NOISE;
-}

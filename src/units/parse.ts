@@ -123,7 +123,3 @@ export function parse(text: string, kind: Kind, system: UnitSystem): Parsed {
   const { name, example } = kinds[kind];
   return { ok: false, message: `${problem} Write ${withArticle(name)}, such as ${example[system]}.` };
 }
-
-/** Reads a length in mm. */
-export const parseLength = (text: string, defaultSystem: UnitSystem): Parsed =>
-  parse(text, 'length', defaultSystem);

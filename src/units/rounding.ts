@@ -26,5 +26,9 @@ export function roundSteps(count: number, rounding: Rounding = 'nearest'): numbe
   return Math.sign(count) * Math.floor(Math.abs(count) + 0.5 + NOISE);
 }
 
+/** A number to so many decimals, a tie up: for places in drawings and to tell sizes apart, not for what a reader reads. */
+export const toDecimals = (value: number, decimals: number): number =>
+  Math.round(value * 10 ** decimals) / 10 ** decimals;
+
 /** Takes arithmetic noise off a stored value: 13 figures, which keeps every 1/64 in up to a kilometer exact. */
 export const clean = (value: number): number => Number(value.toPrecision(13));

@@ -1,6 +1,8 @@
 /** What the reader must know about keeping: a box that could not be read, a change that could not be made, a device that keeps nothing. */
+
 import { damaged, refused } from '../notebook/current.ts';
 import { keeps } from '../notebook/storage.ts';
+import { href } from './href.ts';
 
 export default function Damaged() {
   const found = damaged.value;
@@ -30,7 +32,7 @@ export default function Damaged() {
         <p class="notice" role="alert">
           This device does not let the page keep your box: its store is blocked or full. The links of this
           site take the box along; to have it tomorrow, save it as a file or copy a link, in{' '}
-          <a href={`${import.meta.env.BASE_URL.replace(/\/?$/, '/')}my-box/`}>my box</a>.
+          <a href={href('my-box/')}>my box</a>.
         </p>
       )}
       {refused.value && (

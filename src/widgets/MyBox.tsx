@@ -1,4 +1,5 @@
 /** The reader's box: what goes in, every decision, the drawings, what each rule says, the cut list, designs and files. */
+
 import { useComputed, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { Box } from '../box/box.ts';
@@ -7,6 +8,7 @@ import { wholeModel } from '../box/evaluate.ts';
 import { cutListCsv, fileNameOf } from '../notebook/files.ts';
 import { useFollower } from '../notebook/use-follower.ts';
 import { useStore } from '../notebook/use-store.ts';
+import { href } from './href.ts';
 import { Accuracy } from './my-box/Accuracy.tsx';
 import { AllNumbers } from './my-box/AllNumbers.tsx';
 import { Board } from './my-box/Board.tsx';
@@ -22,8 +24,6 @@ import { Refusals } from './my-box/Refusals.tsx';
 import { SaveDrawings } from './my-box/SaveDrawings.tsx';
 import { sections } from './my-box/sections.ts';
 import { VerdictCount, Verdicts } from './my-box/Verdicts.tsx';
-
-const root = import.meta.env.BASE_URL.replace(/\/?$/, '/');
 
 export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) {
   const store = useStore(wholeModel);
@@ -86,11 +86,11 @@ export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) 
       <section>
         <h2>On paper</h2>
         <p>
-          <a href={`${root}build-sheet/`}>The build sheet</a>: drawings, cut list, set-ups, gaps, order of
-          work with its checks and cautions, for A4 or US Letter.
+          <a href={href('build-sheet/')}>The build sheet</a>: drawings, cut list, set-ups, gaps, order of work
+          with its checks and cautions, for A4 or US Letter.
         </p>
         <p>
-          <a href={`${root}templates/`}>Paper templates</a>: joints and grooves of every wall at full size.
+          <a href={href('templates/')}>Paper templates</a>: joints and grooves of every wall at full size.
         </p>
       </section>
       {other.value && (

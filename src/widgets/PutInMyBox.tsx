@@ -4,6 +4,7 @@ import type { ChoiceName, NumberName } from '../box/fields.ts';
 import { type Model, verdictsOf } from '../box/model.ts';
 import { useStore } from '../notebook/use-store.ts';
 import { Control } from './Control.tsx';
+import { href } from './href.ts';
 import { VerdictLine } from './VerdictLine.tsx';
 
 export interface Props {
@@ -29,7 +30,7 @@ export function PutInMyBox({ model, inputs, rules }: Props & { model: Model }) {
           ))}
       </ul>
       <p>
-        <a href={`${import.meta.env.BASE_URL}my-box/`}>See my whole box</a>
+        <a href={href('my-box/')}>See my whole box</a>
       </p>
     </section>
   );

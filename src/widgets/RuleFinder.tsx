@@ -1,7 +1,9 @@
 /** Finds rules by words typed, by stage of the work, part of the box and evidence. */
+
 import { useComputed, useSignal } from '@preact/signals';
 import MiniSearch from 'minisearch';
 import { useId, useMemo } from 'preact/hooks';
+import { href } from './href.ts';
 
 export interface RuleSummary {
   id: string;
@@ -79,7 +81,7 @@ export default function RuleFinder({ rules }: { rules: RuleSummary[] }) {
       <ul class="rule-list">
         {found.value.map((rule) => (
           <li key={rule.id}>
-            <a href={`${import.meta.env.BASE_URL}rules/${rule.id}/`}>{rule.title}</a>
+            <a href={href(`rules/${rule.id}/`)}>{rule.title}</a>
             <p>{rule.claim}</p>
             <p class="meta">
               <span class="number mm">{rule.usual.mm}</span>

@@ -1,6 +1,8 @@
 /** What one rule says about the reader's box, on the rule's own page. */
+
 import { type Model, verdictsOf } from '../box/model.ts';
 import { useStore } from '../notebook/use-store.ts';
+import { href } from './href.ts';
 import { VerdictLine } from './VerdictLine.tsx';
 
 export function RuleForMyBox({ model, rule }: { model: Model; rule: string }) {
@@ -10,7 +12,7 @@ export function RuleForMyBox({ model, rule }: { model: Model; rule: string }) {
   return (
     <section class="for-my-box" aria-label="For my box">
       <p>
-        For <a href={`${import.meta.env.BASE_URL}my-box/`}>my box</a> ({values.value.name}):
+        For <a href={href('my-box/')}>my box</a> ({values.value.name}):
       </p>
       <ul class="verdicts">
         {found.map((verdict) => (

@@ -1,9 +1,9 @@
 /** What a rule says about the box: its state in a word and a mark, the number, the usual range, the reason. */
+
 import type { ComponentChildren } from 'preact';
 import type { Verdict } from '../box/verdict.ts';
+import { href } from './href.ts';
 import { InBoth, stateWords } from './told.tsx';
-
-const root = import.meta.env.BASE_URL;
 
 export function VerdictLine({ verdict, children }: { verdict: Verdict; children?: ComponentChildren }) {
   const { check, state, usual, because } = verdict;
@@ -14,7 +14,7 @@ export function VerdictLine({ verdict, children }: { verdict: Verdict; children?
         {mark}
       </span>
       <div>
-        <a href={`${root}rules/${check.rule}/`}>{check.label}</a>
+        <a href={href(`rules/${check.rule}/`)}>{check.label}</a>
         {state === 'unknown' ? (
           `: ${word}`
         ) : (

@@ -2,15 +2,14 @@
  * The answer to "why?" for one number: the relation in symbols, with the reader's numbers, what moves it most, where
  * it comes from, and the rule that teaches it. Fetched with the first reason that is opened.
  */
+
 import type { Card, SymbolSpec } from '../calc/relation.ts';
 import { sensitivity, type Working } from '../calc/working.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { format, type UnitSystem } from '../units/index.ts';
+import { href } from './href.ts';
 import { kindOfUnit } from './kind-of-unit.ts';
 import { words, wordsMissing } from './words.ts';
-
-/** Address of the site's root, for links made in the browser. */
-const root = import.meta.env.BASE_URL;
 
 /** Decimals of an input: pure numbers such as a coefficient of 0.00248 need as many as they have. */
 const digitsOf = (spec: SymbolSpec) => (kindOfUnit(spec) === 'number' ? undefined : 2);
@@ -121,7 +120,7 @@ export function Why({ working, rule, units }: WhyProps) {
         {rule && (
           <>
             {' '}
-            <a href={`${root}rules/${rule}/`}>The rule</a>
+            <a href={href(`rules/${rule}/`)}>The rule</a>
           </>
         )}
       </p>

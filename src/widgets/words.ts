@@ -2,7 +2,9 @@
  * The words of relations: title, equation, names of symbols, evidence and source. A page is built with those of its
  * results; the browser's code carries none of them, and fetches them when the first reason is opened.
  */
+
 import { signal } from '@preact/signals';
+import { href } from './href.ts';
 
 export interface RelationWords {
   readonly title: string;
@@ -30,7 +32,7 @@ let asked: Promise<void> | undefined;
 
 /** In the browser: fetches the words once; a failure is told, and the next opening tries again. */
 export function fetchWords(): Promise<void> {
-  asked ??= fetch(`${import.meta.env.BASE_URL.replace(/\/?$/, '/')}relations.json`)
+  asked ??= fetch(href('relations.json'))
     .then((answer) => (answer.ok ? answer.json() : Promise.reject(new Error(answer.statusText))))
     .then((found: Record<string, RelationWords>) => {
       words.value = found;

@@ -6,12 +6,12 @@
 import { buildSeason, fromDay } from '../../src/calc/build-season.ts';
 import { climates } from '../../src/calc/climates.ts';
 import { diffusionCoefficient } from '../../src/calc/diffusion-coefficient.ts';
-import { settledYear } from '../../src/calc/diffusion-year.ts';
 import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../src/calc/finish.ts';
 import { panelCourse } from '../../src/calc/panel-year.ts';
 import { isRefused, type Refused } from '../../src/calc/refusal.ts';
 import { moistureThrough } from '../../src/calc/year.ts';
 import { settledMean, wavesOf } from '../../src/calc/year-by-waves.ts';
+import { settledYear } from '../reference/diffusion-year.ts';
 
 function known<T>(answer: T | Refused): T {
   if (isRefused(answer)) throw new Error(answer.refused);

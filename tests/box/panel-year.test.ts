@@ -3,10 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { dayOfBuilding, figuresOf, moistureOf, panelMoisture, setupOf } from '../../src/box/panel-year.ts';
 import { climates } from '../../src/calc/climates.ts';
-import { settledSpread } from '../../src/calc/diffusion-year.ts';
 import { isRefused, type Refused } from '../../src/calc/refusal.ts';
 import { SHUT_INSIDE } from '../../src/calc/slab.ts';
 import { moistureThrough, type YearOfAir } from '../../src/calc/year.ts';
+import { settledSpread } from '../reference/diffusion-year.ts';
 import { exampleBox } from './reckoned-box.ts';
 
 const known = <T>(answer: T | Refused): T => {

@@ -2,8 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Box } from '../../src/box/box.ts';
 import { type Design, designBox } from '../../src/box/design.ts';
-import { humidityForMoisture } from '../../src/calc/moisture.ts';
 import { isRefused } from '../../src/calc/refusal.ts';
+import { humidityForMoisture } from '../reference/humidity-for-moisture.ts';
 import { exampleBox } from './reckoned-box.ts';
 
 const part = (design: Design, name: string) => {

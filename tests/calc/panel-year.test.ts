@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buildSeason, fromDay, stretches } from '../../src/calc/build-season.ts';
 import { gluedOn } from '../../src/calc/glued-on.ts';
-import { fitPanel } from '../../src/calc/panel-fit.ts';
 import { type PanelCourse, type PanelSetup, panelCourse } from '../../src/calc/panel-year.ts';
 import { isRefused, type Refused } from '../../src/calc/refusal.ts';
+import { fitPanel } from '../reference/panel-fit.ts';
 
 const known = <T>(answer: T | Refused): T => {
   if (isRefused(answer)) throw new Error(answer.refused);

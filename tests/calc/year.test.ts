@@ -3,19 +3,18 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { climates } from '../../src/calc/climates.ts';
 import { waveKept } from '../../src/calc/diffusion-series.ts';
-import { settledSpread, settledYear } from '../../src/calc/diffusion-year.ts';
 import { isRefused, type Refused } from '../../src/calc/refusal.ts';
 import { SHUT_INSIDE } from '../../src/calc/slab.ts';
 import {
   curveThrough,
   halfYearLater,
-  heatedIndoors,
   MID_MONTHS,
   moistureThrough,
   refuseYear,
   type YearOfAir,
 } from '../../src/calc/year.ts';
 import { waveThrough, yearFromReadings } from '../../src/calc/year-from-readings.ts';
+import { settledSpread, settledYear } from '../reference/diffusion-year.ts';
 
 const known = <T>(answer: T | Refused): T => {
   if (isRefused(answer)) throw new Error(answer.refused);
@@ -137,26 +136,6 @@ describe('the presets', () => {
     const { days } = throughYear(climate('unheated').year);
     for (const day of [166, 196, 227]) expect(Math.abs(days[day]! - 13)).toBeLessThan(2);
     for (const day of [15, 45, 350]) expect(Math.abs(days[day]! - 21)).toBeLessThan(2);
-  });
-});
-
-describe('outdoor air brought in and heated', () => {
-  const outdoor = climate('outdoors-hard-winter').year;
-  test('is driest in the coldest month, and each month is as the single conversion says', () => {
-    const { humidity, temperature } = known(heatedIndoors(outdoor, 21));
-    expect(Math.min(...humidity)).toBe(humidity[0]);
-    expect(temperature[0]).toBe(21);
-    // July is 21 °C outdoors: nothing is heated, nothing changes.
-    expect(humidity[6]).toBeCloseTo(72, 9);
-    // Physics note B1: 0 °C and 85 % heated to 21 °C is 20.9 %.
-    const flat = { temperature: Array(12).fill(0), humidity: Array(12).fill(85) };
-    expect(known(heatedIndoors(flat, 21)).humidity[4]).toBeCloseTo(20.9, 1);
-  });
-
-  test('is damper with people in it, month by month', () => {
-    const empty = known(heatedIndoors(outdoor, 21)).humidity;
-    const lived = known(heatedIndoors(outdoor, 21, 2)).humidity;
-    for (const [month, humidity] of lived.entries()) expect(humidity).toBeGreaterThan(empty[month]! + 8);
   });
 });
 

@@ -7,7 +7,6 @@ import {
   type FormatOptions,
   fieldUnit,
   format,
-  isExact,
   type Kind,
   type Rounding,
   toField,
@@ -108,8 +107,6 @@ describe('inches', () => {
         expect(found.replaceAll('\u00a0', ' ')).toBe(`${expected} in`);
       }
       expect(read(`${expected} in`, 'length', 'mm')).toBe(millimeters);
-      expect(isExact(millimeters, 'inch', 64)).toBe(true);
-      expect(isExact(millimeters, 'inch', 16)).toBe(count % 4 === 0);
     }
   });
 });

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Kind, UnitSystem } from '../../src/units/index.ts';
 import { kinds } from '../../src/units/kinds.ts';
-import { parse, parseLength } from '../../src/units/parse.ts';
+import { parse } from '../../src/units/parse.ts';
 
 const allKinds = Object.keys(kinds) as Kind[];
 const systems: readonly UnitSystem[] = ['mm', 'inch'];
@@ -63,7 +63,7 @@ describe('a length in a field for mm', () => {
     ['3/8 in', 9.525],
     ['10\u202f000', 10000],
   ])('%s', (text, millimeters) => {
-    expect(parseLength(text, 'mm')).toEqual({ ok: true, value: millimeters });
+    expect(parse(text, 'length', 'mm')).toEqual({ ok: true, value: millimeters });
   });
 });
 
@@ -150,7 +150,7 @@ describe('bad text gets a message with an example in the unit of the field', () 
     ['9'.repeat(30), `This number is too large.${inMm}`],
     ['9'.repeat(61), `This is too long to be a number.${inMm}`],
   ])('%s', (text, message) => {
-    expect(parseLength(text, 'mm')).toEqual({ ok: false, message });
+    expect(parse(text, 'length', 'mm')).toEqual({ ok: false, message });
   });
 
   test.each<[string, Kind, string]>([

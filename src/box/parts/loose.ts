@@ -1,8 +1,10 @@
 /** Keys and splines: small parts let into miters, in place. */
+
 import type { Frame } from './frames.ts';
 import { keyLeg, keySlot, splineSection, splineSlot } from './joints/miter.ts';
 import type { Part, Piece } from './part.ts';
 import type { Plan } from './plan.ts';
+import { twiceArea } from './polygon.ts';
 import { between, mirrored, type Prism, raised, type Solid } from './solid.ts';
 import { areaOf } from './volume.ts';
 
@@ -36,13 +38,8 @@ function atCorners(plan: Plan, prisms: Readonly<Record<'front' | 'back', readonl
   );
 }
 
-function counterclockwise(prism: Prism): Prism {
-  const area = prism.outline.reduce((sum, [x1, y1], index) => {
-    const [x2, y2] = prism.outline[(index + 1) % prism.outline.length]!;
-    return sum + x1 * y2 - x2 * y1;
-  }, 0);
-  return area < 0 ? { ...prism, outline: [...prism.outline].reverse() } : prism;
-}
+const counterclockwise = (prism: Prism): Prism =>
+  twiceArea(prism.outline) < 0 ? { ...prism, outline: [...prism.outline].reverse() } : prism;
 
 /** A solid of the frame as glued up, in its place in the finished box. */
 function placed({ values, rim, sawn }: Plan, { of, height }: Frame, solid: Solid): Piece[] {

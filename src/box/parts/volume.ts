@@ -1,4 +1,5 @@
 /** Volume of solids, exactly. */
+import { twiceArea } from './polygon.ts';
 import type { Axis, Prism, Solid } from './solid.ts';
 
 type Corner = readonly [number, number];
@@ -16,18 +17,6 @@ interface Bounded {
 }
 
 const others: Readonly<Record<Axis, readonly [Axis, Axis]>> = { x: ['y', 'z'], y: ['x', 'z'], z: ['x', 'y'] };
-
-/** Twice the area; positive where the outline goes round counterclockwise. */
-function twiceArea(outline: Outline): number {
-  let twice = 0;
-  let [u1, v1] = outline.at(-1)!;
-  for (const [u2, v2] of outline) {
-    twice += u1 * v2 - u2 * v1;
-    u1 = u2;
-    v1 = v2;
-  }
-  return twice;
-}
 
 function bounded(along: Range, outline: Outline): Bounded {
   let [lowU, lowV] = outline[0]!;

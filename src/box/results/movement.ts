@@ -5,6 +5,7 @@
  * 14 %, else from the total shrinkage; `methodWords` says which and why. A wood that allows neither gives NaN.
  * Over 150 lines: one table, whose rows share how a panel sits in its grooves.
  */
+
 import { plywoodCoefficient, plywoodRange } from '../../calc/lengthwise.ts';
 import * as run from '../../calc/lid-run.ts';
 import * as movement from '../../calc/movement.ts';
@@ -12,6 +13,7 @@ import * as panel from '../../calc/panel.ts';
 import * as play from '../../calc/panel-play.ts';
 import type { Relation } from '../../calc/relation.ts';
 import { work } from '../../calc/working.ts';
+import { INCH } from '../../units/index.ts';
 import type { Box } from '../box.ts';
 import { practice } from '../practice.ts';
 import { choiceOf, type Result, type ResultTable, rowsOf, type Say } from '../result.ts';
@@ -57,7 +59,7 @@ type V = MovementValues;
 type Row = Result<V>;
 
 /** What a saying of the trade takes off a panel, mm: one sixteenth of an inch. */
-export const sixteenth = 25.4 / 16;
+export const sixteenth = INCH / 16;
 
 /** Shrinkage of the width, %, at the ring angle. */
 const widthShrinkage = (v: V) =>

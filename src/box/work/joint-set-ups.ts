@@ -1,9 +1,10 @@
 /** Set-ups of the four corners: stops for the lengths, and what each kind of joint needs. */
 
+import { isMitered } from '../box.ts';
 import type { Corner } from '../parts/joints/joint.ts';
 import { keyLeg, splineSection } from '../parts/joints/miter.ts';
 import type { SetUp } from './set-ups.ts';
-import { mitered, type Planned } from './step.ts';
+import type { Planned } from './step.ts';
 import { type Amount, mm, say, size, type Words } from './words.ts';
 
 const angle = (value: number): Amount => ({ value, kind: 'angle', digits: 1 });
@@ -24,9 +25,9 @@ export function lengthSetUps(design: Planned): SetUp[] {
       settings: [
         { what: 'stop for the sides', value: size(lengthOf('left')) },
         { what: 'stop for the ends', value: size(lengthOf('front')) },
-        ...(mitered(design) ? [{ what: 'saw tilt', value: angle(45) }] : []),
+        ...(isMitered(design.box) ? [{ what: 'saw tilt', value: angle(45) }] : []),
       ],
-      note: mitered(design)
+      note: isMitered(design.box)
         ? say`Lengths from point to point, on the outside. One stop for each pair.`
         : say`One stop for each pair; every wall with the same edge against the fence.`,
     },

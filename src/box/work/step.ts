@@ -20,8 +20,6 @@ export type Planned = Design & { readonly plan: Plan };
 
 /** Fingers and dovetails are cut before the grooves, because they show where a groove may run. */
 export const interlocks = ({ box }: Design): boolean => box.joint === 'finger' || box.joint === 'dovetail';
-export const mitered = ({ box }: Design): boolean =>
-  box.joint === 'mitre' || box.joint === 'keyed-mitre' || box.joint === 'splined-mitre';
 
 /**
  * Whether the grooves are cut along the strip, before it is cut into walls: only where none stops short and no joint

@@ -1,6 +1,7 @@
 /** Before the joints: air, wood, thickness, marks, lengths. */
+import { isMitered } from '../box.ts';
 import { stockOf } from '../stock.ts';
-import { mitered, type Planned, type Step } from './step.ts';
+import type { Planned, Step } from './step.ts';
 import { mm, say, size, type Words } from './words.ts';
 
 const percent = (value: number) => ({ value, kind: 'percent', digits: 0 }) as const;
@@ -84,7 +85,7 @@ export function stockSteps(design: Planned): Step[] {
 export function lengthSteps(design: Planned): Step[] {
   const { parts, plan } = design;
   const of = (name: string) => parts.find((part) => part.name === name)?.finished.length ?? 0;
-  const tilt = mitered(design);
+  const tilt = isMitered(design.box);
   return [
     ...(tilt
       ? [

@@ -3,8 +3,10 @@
  * that a screen reader speaks. Text size follows from the width, so that labels stay readable on a phone:
  * at 350 CSS pixels of width the text is `13 px` high.
  */
+
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
+import { toDecimals } from '../../units/index.ts';
 
 /** Height of label text in user units for a drawing so wide: 13 px on a 350 px wide phone screen. */
 export const textSize = (width: number) => (width / 350) * 13;
@@ -24,11 +26,11 @@ export function Drawing({ view, title, description, children, ...rest }: Drawing
   const id = useId();
   return (
     <svg
-      viewBox={view.map((number) => Math.round(number * 100) / 100).join(' ')}
+      viewBox={view.map((number) => toDecimals(number, 2)).join(' ')}
       role="img"
       aria-labelledby={`${id}t ${id}d`}
       class={`drawing ${rest.class ?? ''}`}
-      style={{ fontSize: `${Math.round(textSize(view[2]) * 100) / 100}px`, '--w': view[2] }}
+      style={{ fontSize: `${toDecimals(textSize(view[2]), 2)}px`, '--w': view[2] }}
     >
       <title id={`${id}t`}>{title}</title>
       <desc id={`${id}d`}>{description}</desc>

@@ -1,4 +1,5 @@
 /** The surface of a part's solid, and its sections: a block minus prisms as flat convex polygons. */
+import { twiceArea } from '../../box/parts/polygon.ts';
 import type { Axis, Block, Prism, Solid } from '../../box/parts/solid.ts';
 import {
   type Body,
@@ -84,13 +85,7 @@ function wallsOf({ axis, from, to, outline }: Prism): Wall[] {
   });
 }
 
-const hasRoom = ({ from, to, outline }: Prism) => {
-  const area = outline.reduce((sum, [u, v], index) => {
-    const next = outline[(index + 1) % outline.length]!;
-    return sum + u * next[1] - v * next[0];
-  }, 0);
-  return to - from > skin && Math.abs(area) > skin;
-};
+const hasRoom = ({ from, to, outline }: Prism) => to - from > skin && Math.abs(twiceArea(outline)) > skin;
 
 /** Several drawings show the same solids. */
 const known = new WeakMap<Solid, readonly Face[]>();

@@ -1,9 +1,11 @@
 /** From what is seen of solids to path data: one path of areas for each look, one of edges for all. */
+
 import type { Axis } from '../../box/parts/solid.ts';
+import { toDecimals } from '../../units/index.ts';
 import type { Polygon, Vector } from './convex.ts';
 import type { Seen } from './visible.ts';
 
-const rounded = (number: number) => Math.round(number * 100) / 100;
+const rounded = (number: number) => toDecimals(number, 2);
 
 /** From millimeters on the sheet to user units. */
 export interface Placing {

@@ -2,6 +2,7 @@
  * What is seen of solids from one direction: each face minus the shadows of all faces before it. Exact for solids that
  * do not run into each other, whatever their shapes, so it needs no order of painting and few elements.
  */
+import { twiceArea } from '../../box/parts/polygon.ts';
 import type { Solid } from '../../box/parts/solid.ts';
 import { type Body, dot, minus, type Polygon, type Vector, without } from './convex.ts';
 import { facesOf } from './faces.ts';
@@ -50,17 +51,6 @@ function boundsOf(points: readonly Vector[]): Shadow['box'] {
   return [left, top, right, bottom];
 }
 
-/** Twice the area on the sheet, with sign. */
-function areaOf(points: readonly Vector[]): number {
-  let sum = 0;
-  for (let index = 0; index < points.length; index++) {
-    const [x, y] = points[index]!;
-    const next = points[index + 1] ?? points[0]!;
-    sum += x * next[1] - y * next[0];
-  }
-  return sum;
-}
-
 function isThin({ points }: Polygon): boolean {
   let round = 0;
   for (let index = 0; index < points.length; index++) {
@@ -68,12 +58,12 @@ function isThin({ points }: Polygon): boolean {
     const next = points[index + 1] ?? points[0]!;
     round += Math.sqrt((next[0] - x) ** 2 + (next[1] - y) ** 2);
   }
-  return Math.abs(areaOf(points)) < 2 * hair * round;
+  return Math.abs(twiceArea(points)) < 2 * hair * round;
 }
 
 /** All that lies behind a polygon as seen on the sheet; `front` is its normal there, toward the eye. */
 function shadowOf({ points }: Polygon, front: Vector): Shadow {
-  const sign = areaOf(points) > 0 ? 1 : -1;
+  const sign = twiceArea(points) > 0 ? 1 : -1;
   const sides = points.flatMap(([x, y], index) => {
     const next = points[(index + 1) % points.length]!;
     const [dx, dy] = [next[0] - x, next[1] - y];
@@ -86,7 +76,7 @@ function shadowOf({ points }: Polygon, front: Vector): Shadow {
     box: boundsOf(points),
     near: Math.min(...points.map(([, , depth]) => depth)),
     far: Math.max(...points.map(([, , depth]) => depth)),
-    area: Math.abs(areaOf(points)) / 2,
+    area: Math.abs(twiceArea(points)) / 2,
     body: [...sides, { n: front, d: dot(front, points[0]!) - hair }],
   };
 }

@@ -1,5 +1,5 @@
 /** One tile of a full-size template. Its user unit is a millimeter and its size is given in millimeters, so that it prints 1:1. */
-import { format } from '../../units/index.ts';
+import { format, toDecimals } from '../../units/index.ts';
 import type { Shape } from './end-shapes.ts';
 import { tile, type Window } from './tiles.ts';
 import type { WallTemplate } from './wall-template.ts';
@@ -7,7 +7,7 @@ import type { WallTemplate } from './wall-template.ts';
 /** Blank around the drawing, for the outline's width and the marks; mm. */
 const margin = 3;
 
-const round = (value: number) => Math.round(value * 1000) / 1000;
+const round = (value: number) => toDecimals(value, 3);
 
 export function TemplateTile({ of, window, index }: { of: WallTemplate; window: Window; index: number }) {
   const [x1, x2] = window.x;

@@ -1,7 +1,8 @@
 /** Numbers that the figures on air have for themselves, beside those of the box. */
-import type { NumberField } from '../../box/fields.ts';
 
-const inch = 25.4;
+import type { NumberField } from '../../box/fields.ts';
+import { INCH } from '../../units/index.ts';
+
 const number = (
   label: string,
   kind: NumberField['kind'],
@@ -27,7 +28,7 @@ export const fields = {
   },
   thickness: {
     ...number('thickness of each board', 'length', 3, 50, 1),
-    inchStep: inch / 16,
+    inchStep: INCH / 16,
     digits: 1,
     denominator: 16,
   },

@@ -6,8 +6,9 @@ import { CupStrips } from '../../figures/CupStrips.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { useStore } from '../../notebook/use-store.ts';
 import { LabFrame } from '../Lab.tsx';
+import { OwnNumber } from '../OwnNumber.tsx';
 import { RelationLine } from '../ResultLine.tsx';
-import { OwnNumber } from './controls.tsx';
+import { fields } from './fields.ts';
 
 /** Points of drying, and distance from the pith in mm, that the rings alone are given to compare. */
 const alone = { points: 4, R: 100 } as const;
@@ -66,7 +67,9 @@ export function FacesCupLab() {
           ['difference', difference],
           ['panelWidth', width],
         ] as const
-      ).map(([name, own]) => <OwnNumber key={name} of={name} own={own} store={store} />)}
+      ).map(([name, own]) => (
+        <OwnNumber key={name} field={fields[name]} of={own} system={store.units.value} />
+      ))}
       results={lines.map((row) => (
         <RelationLine
           key={row.label}

@@ -10,8 +10,10 @@ import { DriedPiece } from '../../figures/DriedPiece.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { useStore } from '../../notebook/use-store.ts';
 import { LabFrame } from '../Lab.tsx';
+import { OwnNumber } from '../OwnNumber.tsx';
 import { RelationLine } from '../ResultLine.tsx';
-import { Drying, OwnNumber } from './controls.tsx';
+import { Drying } from './controls.tsx';
+import { fields } from './fields.ts';
 import { log, moisture, shrinkagesHere } from './state.ts';
 
 /** Thickness of the board, mm. */
@@ -84,8 +86,8 @@ export function RingCupLab() {
       }
       controls={
         <>
-          <OwnNumber of="width" own={width} store={store} />
-          <OwnNumber of="distance" own={distance} store={store} />
+          <OwnNumber field={fields.width} of={width} system={store.units.value} />
+          <OwnNumber field={fields.distance} of={distance} system={store.units.value} />
           <details class="more">
             <summary>more to change</summary>
             <Drying store={store} />

@@ -1,5 +1,4 @@
 /** What moves the board: sliders that are twins of the handles, places to jump to, and the drying. */
-import type { Signal } from '@preact/signals';
 import type { Store } from '../../notebook/use-store.ts';
 import { Control, NumberControl } from '../Control.tsx';
 import { fields } from './fields.ts';
@@ -28,28 +27,6 @@ export function Places() {
         </button>
       ))}
     </p>
-  );
-}
-
-/** A number that belongs to one figure alone. */
-export function OwnNumber({
-  of,
-  own,
-  store,
-}: {
-  of: keyof typeof fields;
-  own: Signal<number>;
-  store: Store;
-}) {
-  return (
-    <NumberControl
-      field={fields[of]}
-      value={own.value}
-      system={store.units.value}
-      set={(value) => {
-        own.value = value;
-      }}
-    />
   );
 }
 

@@ -1,8 +1,8 @@
 /** The numbers a reader moves in the labs of the board: labels, limits, steps. Lengths in mm. */
+
 import { length, type NumberField } from '../../box/fields.ts';
 import { logRadius } from '../../figures/LogEnd.tsx';
-
-const inch = 25.4;
+import { INCH } from '../../units/index.ts';
 
 const moisture = (label: string, help?: string): NumberField => ({
   type: 'number',
@@ -28,12 +28,12 @@ export const fields = {
     digits: 0,
   },
   width: length('board width', 10, 250),
-  thickness: { ...length('board thickness', 3, 80), step: 0.5, inchStep: inch / 16 },
+  thickness: { ...length('board thickness', 3, 80), step: 0.5, inchStep: INCH / 16 },
   from: moisture('moisture before'),
   to: moisture('moisture after', 'The printed coefficients hold from 6 to 14 %.'),
   distance: length('from the pith to the face', 10, 300),
   panelWidth: length('panel width', 20, 300),
-  panelThickness: { ...length('panel thickness', 3, 25), step: 0.5, inchStep: inch / 32, denominator: 32 },
+  panelThickness: { ...length('panel thickness', 3, 25), step: 0.5, inchStep: INCH / 32, denominator: 32 },
   difference: {
     type: 'number',
     label: 'moisture of one face minus the other',

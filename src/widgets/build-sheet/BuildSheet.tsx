@@ -1,4 +1,5 @@
 /** The build sheet of the current box: what a maker takes to the bench, on paper. */
+
 import { useComputed } from '@preact/signals';
 import { designBox } from '../../box/design.ts';
 import { fields } from '../../box/fields.ts';
@@ -7,6 +8,7 @@ import { Isometric } from '../../figures/Isometric.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { Views } from '../../figures/Views.tsx';
 import { useStore } from '../../notebook/use-store.ts';
+import { href } from '../href.ts';
 import { Board } from '../my-box/Board.tsx';
 import { PartsTable } from '../my-box/PartsTable.tsx';
 import { AsBuilt } from './AsBuilt.tsx';
@@ -14,8 +16,6 @@ import { Exceptions } from './Exceptions.tsx';
 import { LinkAtEnd, LinkCode } from './LinkCode.tsx';
 import { type SourceNames, Steps } from './Steps.tsx';
 import { Amounts, GapTable, SetUps } from './WorkTables.tsx';
-
-const root = import.meta.env.BASE_URL.replace(/\/?$/, '/');
 
 function Sizes({ of }: { of: readonly number[] }) {
   return (
@@ -42,8 +42,8 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
         <button type="button" onClick={() => window.print()}>
           print this sheet
         </button>{' '}
-        <a href={`${root}my-box/`}>change the box</a>{' '}
-        <a href={`${root}templates/`}>paper templates, full size</a>
+        <a href={href('my-box/')}>change the box</a>{' '}
+        <a href={href('templates/')}>paper templates, full size</a>
       </p>
       <header>
         <h1>{v.name}</h1>

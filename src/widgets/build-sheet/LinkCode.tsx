@@ -1,10 +1,11 @@
 /** The link that opens this box again, as text and as a QR code. The code is made on the device when the sheet is open. */
+
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { currentBox, linkToBox } from '../../notebook/current.ts';
+import { href } from '../href.ts';
 
 const tooLong = 'too long';
-const root = import.meta.env.BASE_URL.replace(/\/?$/, '/');
 
 interface Code {
   readonly size: number;
@@ -29,7 +30,7 @@ function useLink(): string {
   const link = useSignal('');
   const box = currentBox.value;
   useEffect(() => {
-    link.value = linkToBox(`${location.origin}${root}my-box/`) ?? tooLong;
+    link.value = linkToBox(location.origin + href('my-box/')) ?? tooLong;
   }, [box]);
   return link.value;
 }

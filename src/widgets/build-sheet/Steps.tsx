@@ -1,12 +1,12 @@
 /** The order of work: a box to tick, what to do, the check, and the caution where it can hurt. */
+
 import { type CautionName, cautions, rider } from '../../box/work/cautions.ts';
 import type { Step } from '../../box/work/step.ts';
+import { href } from '../href.ts';
 import { Phrase } from './Phrase.tsx';
 
 /** Short names of cited works by id. */
 export type SourceNames = Readonly<Record<string, string>>;
-
-const root = import.meta.env.BASE_URL.replace(/\/?$/, '/');
 
 function Sources({ ids, names }: { ids: readonly string[]; names: SourceNames }) {
   return (
@@ -14,7 +14,7 @@ function Sources({ ids, names }: { ids: readonly string[]; names: SourceNames })
       {ids.map((id, index) => (
         <span key={id}>
           {index > 0 && ', '}
-          <a href={`${root}sources/#${id}`}>{names[id] ?? id}</a>
+          <a href={href(`sources/#${id}`)}>{names[id] ?? id}</a>
         </span>
       ))}
     </>
@@ -39,7 +39,7 @@ export function Steps({ steps, names }: { steps: readonly Step[]; names: SourceN
               <div>
                 <Phrase words={does} />{' '}
                 {rule && (
-                  <a class="screen-only" href={`${root}rules/${rule}/`}>
+                  <a class="screen-only" href={href(`rules/${rule}/`)}>
                     why
                   </a>
                 )}

@@ -1,4 +1,5 @@
 /** Paper templates of all walls at full size, with bars to check the printer. */
+
 import { useComputed } from '@preact/signals';
 import { designBox } from '../../box/design.ts';
 import { rider } from '../../box/work/cautions.ts';
@@ -7,8 +8,7 @@ import { TemplateTile } from '../../figures/template/TemplateTile.tsx';
 import { tilesOf } from '../../figures/template/tiles.ts';
 import { wallTemplates } from '../../figures/template/wall-template.ts';
 import { useStore } from '../../notebook/use-store.ts';
-
-const root = import.meta.env.BASE_URL.replace(/\/?$/, '/');
+import { href } from '../href.ts';
 
 export default function Templates() {
   const store = useStore();
@@ -20,7 +20,7 @@ export default function Templates() {
         <button type="button" onClick={() => window.print()}>
           print the templates
         </button>{' '}
-        <a href={`${root}build-sheet/`}>build sheet</a> <a href={`${root}my-box/`}>change the box</a>
+        <a href={href('build-sheet/')}>build sheet</a> <a href={href('my-box/')}>change the box</a>
       </p>
       <h1>{design.value.box.name}: paper templates</h1>
       <p>

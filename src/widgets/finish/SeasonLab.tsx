@@ -1,4 +1,5 @@
 /** What a finish leaves of a day's, a week's and a year's swing of the air. */
+
 import { useSignal } from '@preact/signals';
 import type { NumberField } from '../../box/fields.ts';
 import { finishModel } from '../../box/models/finish.ts';
@@ -11,6 +12,7 @@ import { work } from '../../calc/working.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { type Kept, SwingKept } from '../../figures/SwingKept.tsx';
 import { useStore } from '../../notebook/use-store.ts';
+import { INCH } from '../../units/index.ts';
 import { Control } from '../Control.tsx';
 import { LabFrame } from '../Lab.tsx';
 import { OwnChoice, OwnNumber } from '../OwnNumber.tsx';
@@ -24,7 +26,7 @@ const thicknessField: NumberField = {
   low: 3,
   high: 25,
   step: 0.5,
-  inchStep: 25.4 / 16,
+  inchStep: INCH / 16,
   digits: 1,
   denominator: 16,
 };

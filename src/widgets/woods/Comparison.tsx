@@ -7,7 +7,7 @@ import { movement, widthFigures } from '../../calc/movement.ts';
 import { isRefused } from '../../calc/refusal.ts';
 import type { Wood } from '../../calc/wood.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
-import { format, type UnitSystem } from '../../units/index.ts';
+import { format, INCH, type UnitSystem } from '../../units/index.ts';
 import { NumberControl } from '../Control.tsx';
 import { columns, mark } from './columns.ts';
 
@@ -18,7 +18,7 @@ const panelWidth: NumberField = {
   low: 20,
   high: 600,
   step: 5,
-  inchStep: 25.4 / 4,
+  inchStep: INCH / 4,
   denominator: 16,
 };
 

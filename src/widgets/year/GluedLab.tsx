@@ -1,4 +1,5 @@
 /** A strip glued across the lid: how far the two want to differ, as a number. */
+
 import { useSignal } from '@preact/signals';
 import type { NumberField } from '../../box/fields.ts';
 import { panelOf } from '../../box/panel-state.ts';
@@ -7,6 +8,7 @@ import { gluedOn } from '../../calc/glued-on.ts';
 import { isRefused } from '../../calc/refusal.ts';
 import { GluedOn } from '../../figures/GluedOn.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { INCH } from '../../units/index.ts';
 import { Control } from '../Control.tsx';
 import { OwnNumber } from '../OwnNumber.tsx';
 import { type Drawn, Length, More, YearLab } from './YearLab.tsx';
@@ -18,7 +20,7 @@ const joint: NumberField = {
   low: 5,
   high: 200,
   step: 5,
-  inchStep: 25.4 / 4,
+  inchStep: INCH / 4,
   digits: 0,
   denominator: 8,
 };

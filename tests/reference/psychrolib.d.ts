@@ -4,11 +4,7 @@ declare module 'psychrolib' {
     readonly SI: number;
     SetUnitSystem(system: number): void;
     GetSatVapPres(dryBulb: number): number;
-    GetHumRatioFromTWetBulb(dryBulb: number, wetBulb: number, pressure: number): number;
-    GetHumRatioFromVapPres(vaporPressure: number, pressure: number): number;
-    GetVapPresFromHumRatio(humidityRatio: number, pressure: number): number;
     GetTDewPointFromVapPres(dryBulb: number, vaporPressure: number): number;
-    GetTWetBulbFromHumRatio(dryBulb: number, humidityRatio: number, pressure: number): number;
   };
   export default psychrometrics;
 }

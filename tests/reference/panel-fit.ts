@@ -2,9 +2,15 @@
  * The fit of a panel or sliding lid over the year: the relations of `panel.ts` with the movement method that is
  * valid for its moisture contents.
  */
-import { type DirectionFigures, type Movement, movement } from './movement.ts';
-import { engagementCentral, engagementCrept, playAtDriest, playToday, widthToCut } from './panel.ts';
-import { isRefused, type Refused } from './refusal.ts';
+import { type DirectionFigures, type Movement, movement } from '../../src/calc/movement.ts';
+import {
+  engagementCentral,
+  engagementCrept,
+  playAtDriest,
+  playToday,
+  widthToCut,
+} from '../../src/calc/panel.ts';
+import { isRefused, type Refused } from '../../src/calc/refusal.ts';
 
 /** What decides the fit: sizes in mm, moisture contents in %. */
 export interface PanelSetting {
