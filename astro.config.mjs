@@ -23,14 +23,14 @@ export default defineConfig({
             groups: [
               {
                 name: 'notebook',
-                test: /preact|[\\/]src[\\/](units(?!.*parse)|notebook(?!.*(files|designs|year|svg-file)))[\\/]|[\\/]widgets[\\/](Lab|Control|VerdictLine|ResultLine|subject|Exercise|GuessForm|PutInMyBox|RecallQuestion|RuleForMyBox)\.tsx|[\\/]calc[\\/]re(fusal|lation)\.ts|[\\/]figures[\\/]parts[\\/](Quantity|Label|Dimension|Drawing)/,
+                test: /preact|[\\/]src[\\/](units(?!.*parse)|notebook(?!.*(files|designs|year|svg-file)))[\\/]|[\\/]widgets[\\/](Lab|Control|VerdictLine|ResultLine|OwnNumber|subject|Exercise|GuessForm|PutInMyBox|RecallQuestion|RuleForMyBox)\.tsx|[\\/]calc[\\/]re(fusal|lation)\.ts|[\\/]figures[\\/]parts[\\/](Quantity|Label|Dimension|Drawing)/,
               },
               { name: 'plot', test: /d3-(scale|array)|numbers-only|[\\/]figures[\\/]parts[\\/](Plot|Axis)/ },
               { name: 'sizes', test: /[\\/](calc|results)[\\/]sizes\.ts/ },
               { name: 'moisture', test: /[\\/]calc[\\/]moisture\.ts|[\\/]results[\\/]air\.ts/ },
               {
                 name: 'soaking',
-                test: /[\\/]src[\\/](calc[\\/](diffusion(-series|-coefficient)?|slab|film-times|finish(-film)?)|box[\\/](results[\\/]wait|checks[\\/]finish)|widgets[\\/]OwnNumber)\.tsx?/,
+                test: /[\\/]src[\\/](calc[\\/](diffusion(-series|-coefficient)?|slab|film-times|finish(-film)?)|box[\\/](results[\\/]wait|checks[\\/]finish))\.tsx?/,
               },
               {
                 name: 'movement',
