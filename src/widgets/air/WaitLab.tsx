@@ -34,7 +34,7 @@ function coursesOf(thickness: number, D: DiffusionRange, from: number, target: n
   // Short waits are followed four times a day: the solver’s day is a quarter of one. Long ones from fewer cells, so
   // that a slider stays quick.
   const every = days > 60 ? 1 : 0.25;
-  const steps = { cells: days > 480 ? 10 : 16, perDay: 1 };
+  const steps = { cells: days > 480 ? 16 : 32, perDay: 1 };
   const face = { surface: ROOM_SURFACE * every, moisture: () => target };
   const mean = (diffusion: number, T = thickness) => {
     const slab = { thickness: T, diffusion: diffusion * every, front: face, back: face };

@@ -42,7 +42,7 @@ function differences(thickness: number, diffusion: number, resistance: number, f
       from,
       days / every,
       0,
-      { cells: 12, perDay: 1 },
+      { cells: 24, perDay: 1 },
     );
   const ways = [
     { word: 'open, finished outside only', course: course(finished, ROOM_SURFACE) },
