@@ -91,7 +91,7 @@ export const playAtDampest = relation({
 export const riseForAllowance = relation({
   id: 'rise-for-allowance',
   title: 'The rise that a given amount off allows',
-  result: { symbol: 'u', name: 'rise in moisture content', unit: '%' },
+  result: { symbol: 'u', name: 'rise in moisture content', unit: '%', points: true },
   inputs: {
     T: { name: 'taken off the width in all', unit: 'mm', range: [0.2, 20] },
     W,

@@ -208,3 +208,14 @@ describe('air outside the table gets a sentence instead of a number', () => {
     expect(humidityForMoisture(-20, 8)).toEqual({ refused: expect.stringContaining('temperature') });
   });
 });
+
+// Table 4-2 is printed from 30 to 270 °F, both included: 30 °F is −1.11 °C, which no rounding may shut out.
+test('air of 30 °F and of 270 °F has a figure, and a tenth of a degree beyond has none', () => {
+  const at = (fahrenheit: number) => moistureInAir(((fahrenheit - 32) * 5) / 9, 50);
+  const coldest = at(30);
+  const printed = cells.find((cell) => cell.fahrenheit === 30 && cell.humidity === 50)!.printed;
+  expect(isRefused(coldest) ? coldest.refused : Math.abs(coldest.moisture - printed)).toBeLessThan(0.1);
+  expect(isRefused(humidityForMoisture(((30 - 32) * 5) / 9, printed))).toBe(false);
+  expect(isRefused(at(270))).toBe(false);
+  for (const beyond of [29.9, 270.1]) expect(isRefused(at(beyond)), `${beyond} °F`).toBe(true);
+});

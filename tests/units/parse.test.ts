@@ -43,6 +43,12 @@ describe('a length in a field for inches', () => {
     ["2'", 24 * 64],
     ['1/2 ft', 6 * 64],
     ['４ １/２', 288],
+    // A fraction in small digits, as some keyboards write it.
+    ['1¹/₂', 96],
+    ['1 ¹⁄₂ in', 96],
+    ['³/₈', 24],
+    ['4³/₁₆"', 4 * 64 + 12],
+    ["12'6", 150 * 64],
   ])('%s', (text, sixtyFourths) => {
     expect(readOrWhy(text)).toBeCloseTo((sixtyFourths / 64) * 25.4, 10);
   });
@@ -146,6 +152,12 @@ describe('bad text gets a message with an example in the unit of the field', () 
     ['3/0', `A fraction cannot have 0 below the line.${inMm}`],
     ['1 3/0 in', `A fraction cannot have 0 below the line.${inMm}`],
     ["1' 3/0", `A fraction cannot have 0 below the line.${inMm}`],
+    // A power and a thousands mark are no part of a length: 3² is not 32, and 1'000 is not 1 ft 0 in.
+    ['3²', `The text after the number is not a unit for a length.${inMm}`],
+    ['10³ mm', `The text after the number is not a unit for a length.${inMm}`],
+    ['3₂', `The text after the number is not a unit for a length.${inMm}`],
+    ["1'000", `Write 1000, or add the unit of the last number, because 1'000 can mean both.${inMm}`],
+    ['1’250', `Write 1250, or add the unit of the last number, because 1'250 can mean both.${inMm}`],
     ['1,250', `Write 1250 or 1.250, because 1,250 can mean both.${inMm}`],
     ['9'.repeat(30), `This number is too large.${inMm}`],
     ['9'.repeat(61), `This is too long to be a number.${inMm}`],
