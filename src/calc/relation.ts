@@ -62,6 +62,8 @@ export interface Relation<Name extends string = string> {
     readonly tex?: string;
     readonly name: string;
     readonly unit: Unit;
+    /** See `SymbolSpec`. */
+    readonly points?: true;
   };
   /** Inputs by symbol; the keys are the names used in `expression` and taken by `compute`. */
   readonly inputs: Readonly<Record<Name, SymbolSpec>>;
