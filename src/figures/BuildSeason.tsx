@@ -4,10 +4,10 @@
  */
 import type { BuildSeason as Season } from '../calc/build-season.ts';
 import { dateOf } from '../calc/year.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { across, Plot } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 import { MonthLetters, yearAxes, yearBand, yearCurve } from './year-axis.tsx';
 
 export interface BuildSeasonProps {
@@ -31,7 +31,7 @@ export function BuildSeason({ part, season, allowance, play, built }: BuildSeaso
   const { top, bottom, x } = axes;
   // Words and marks stay inside the area; a line that leaves it is cut off.
   const y = axes.y.copy().clamp(true);
-  const words = (value: number) => format(value, 'length', { system: 'mm', digits: 2 });
+  const words = (value: number) => said(value, 'length', { digits: 2 });
   const spans = safe.flatMap(({ from, to }) =>
     from <= to
       ? [[from, to]]

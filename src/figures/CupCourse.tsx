@@ -2,11 +2,11 @@
  * Cup of a lid, day by day, after the air around the box has changed: for each way of finishing and standing, the depth
  * to which it bows. Above the middle line it crowns outward. Drawn in units of a phone's pixels.
  */
-import { format } from '../units/index.ts';
 import { Ticks } from './parts/Axis.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { across, axesOn, curve, evenly, Plot } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 
 export interface CupCourseProps {
   /** Days from one entry of a course to the next. */
@@ -43,7 +43,7 @@ export function CupCourse({ every, courses }: CupCourseProps) {
       view={[0, 0, 350, 208 + 18 * courses.length + 14]}
       title="Cup of the lid, day by day"
       description={courses
-        .map(({ word, worst }) => `${word}: at most ${format(worst, 'length', { system: 'mm', digits: 2 })}.`)
+        .map(({ word, worst }) => `${word}: at most ${said(worst, 'length', { digits: 2 })}.`)
         .join(' ')}
     >
       <Plot on={axes} />

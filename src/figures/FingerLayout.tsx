@@ -5,10 +5,10 @@
  */
 import type { Values } from '../box/values.ts';
 import { type Finger, fingerLayout } from '../calc/finger-layout.ts';
-import { format } from '../units/index.ts';
 import { Dimension } from './parts/Dimension.tsx';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 
 /** Outline of one wall: a body from `back` to `shoulder`, and its fingers as far as `tip`. Y runs down from the top edge. */
 function wallPath(
@@ -44,10 +44,8 @@ export function FingerLayout({ values: v }: { values: Values }) {
     <Drawing
       view={[-body - margin, top, width + 1.5 * margin, height - top + text * 2]}
       title="Finger layout of one corner"
-      description={`${format(v.fingerCount, 'number', { system: 'mm', digits: 2 })} fingers in the height; ${
-        isWhole
-          ? 'the last one is whole'
-          : `${format(v.edgeSliver, 'length', { system: 'mm' })} is left at the far edge`
+      description={`${said(v.fingerCount, 'number', { digits: 2 })} fingers in the height; ${
+        isWhole ? 'the last one is whole' : `${said(v.edgeSliver, 'length')} is left at the far edge`
       }.`}
     >
       <path class="wood" d={wallPath(fingers, 'first', { back: -body, shoulder: 0, tip: wall }, height)} />

@@ -2,11 +2,11 @@
  * What two finishes keep out, day by day, of the moisture that bare wood takes up: the published figures as marks, and
  * through them the line of one resistance a finish. The first days are drawn wider. Drawn in units of a phone's pixels.
  */
-import { format } from '../units/index.ts';
 import { AxisLines, Ticks } from './parts/Axis.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label } from './parts/Label.tsx';
 import { axesOn, curve, Plot, Zone } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 
 export interface Runner {
   readonly name: string;
@@ -45,7 +45,7 @@ export function FinishRace({ runners }: { runners: readonly [Runner, Runner] }) 
         .map(
           ({ name, published }) =>
             `${name}: ${published
-              .map(({ day, percent }) => `${format(percent, 'percent', { system: 'mm' })} after ${day} days`)
+              .map(({ day, percent }) => `${said(percent, 'percent')} after ${day} days`)
               .join(', ')}.`,
         )
         .join(' ')}

@@ -1,9 +1,10 @@
 /** Four rules of thumb about gaps, as the rise in moisture that each allows for the box's bottom, beside the rise of the reader's air. */
 import type { Values } from '../box/values.ts';
 import { riseForAllowance } from '../calc/panel-play.ts';
-import { format, INCH } from '../units/index.ts';
+import { INCH } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 
 /** What each takes off a panel of that width in all, mm. */
 const sayings: readonly (readonly [string, (width: number) => number])[] = [
@@ -20,7 +21,7 @@ export function GapSayings({ values: v }: { values: Values }) {
   const allowed = sayings.map(([, off]) =>
     riseForAllowance.compute({ T: off(v.bottomWidth), W: v.bottomWidth, C: v.movementUp }),
   );
-  const points = (value: number) => format(value, 'points', { system: 'mm', digits: 1 });
+  const points = (value: number) => said(value, 'points', { digits: 1 });
   return (
     <Drawing
       view={[0, 0, 350, 4 * 44 + 30]}

@@ -2,14 +2,13 @@
  * Glue area of one corner as bars of one scale: fingers of several widths, a plain miter, a butt joint. Plain bars are
  * long grain on long grain, hatched bars have end grain in them. User units are screen pixels at the narrowest width.
  */
-
 import type { Values } from '../box/values.ts';
 import { pieces } from '../calc/finger-layout.ts';
 import { buttGlueArea, fingerGlueArea, miterGlueArea } from '../calc/glue-area.ts';
 import { toDecimals } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
-import { bothUnits } from './parts/Quantity.tsx';
+import { said } from './parts/Quantity.tsx';
 
 const width = 350;
 const row = 42;
@@ -38,8 +37,8 @@ export function GlueArea({ values: v }: { values: Values }) {
       title="Glue area of one corner"
       description={rows
         .map((one) => {
-          const name = 'name' in one ? one.name : `fingers of ${bothUnits(one.width, 'length').mm}`;
-          return `${name}: ${bothUnits(one.long, 'area').mm} long grain, ${bothUnits(one.end, 'area').mm} with end grain`;
+          const name = 'name' in one ? one.name : `fingers of ${said(one.width, 'length')}`;
+          return `${name}: ${said(one.long, 'area')} long grain, ${said(one.end, 'area')} with end grain`;
         })
         .join('; ')}
     >

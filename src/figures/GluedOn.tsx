@@ -2,10 +2,10 @@
  * A strip glued across a lid: above, the lid from above in true proportion; below, how far strip and lid want to
  * differ at each end of the joint, for every length of the strip.
  */
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { across, axesOn, curve, Plot } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 
 export interface GluedOnProps {
   /** Of the lid: across the grain, and along it; mm. */
@@ -38,12 +38,12 @@ export function GluedOn({ width, length, joint, growing, shrinking }: GluedOnPro
       [0, 0],
       [width, slope * width],
     ]);
-  const mm = (value: number) => format(value, 'length', { system: 'mm', digits: 2 });
+  const fine = (value: number) => said(value, 'length', { digits: 2, denominator: 1000 });
   return (
     <Drawing
       view={[0, 0, 350, bottom + 40]}
       title="What a crossed strip holds back"
-      description={`With a strip ${mm(joint)} long, each end wants to differ by ${mm(growing * joint)} on the dampest day and by ${mm(shrinking * joint)} on the driest.`}
+      description={`With a strip ${said(joint, 'length')} long, each end wants to differ by ${fine(growing * joint)} on the dampest day and by ${fine(shrinking * joint)} on the driest.`}
     >
       <rect class="wood" x={x0} y={y0} width={wide} height={tall} />
       <path

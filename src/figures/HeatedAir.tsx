@@ -3,10 +3,10 @@
  * against its temperature; the curve is all it can hold. Drawn in units of a phone's pixels.
  */
 import { humidityRatio, SEA_LEVEL, saturationPressure } from '../calc/air.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { axesOn, curve, evenly, Plot } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 
 interface Air {
   /** °C and % relative humidity. */
@@ -39,8 +39,7 @@ export function HeatedAir({ outdoor, indoor, dewPoint }: HeatedAirProps) {
   const [ox, oy] = [x(outdoor.temperature), y(water(outdoor))];
   const [ix, iy] = [x(indoor.temperature), y(water(indoor))];
   const column = 15;
-  const spoken = (value: number, kind: 'percent' | 'temperature') =>
-    format(value, kind, { system: 'mm', digits: 0 });
+  const spoken = (value: number, kind: 'percent' | 'temperature') => said(value, kind, { digits: 0 });
   const warmer = indoor.temperature >= outdoor.temperature;
   return (
     <Drawing

@@ -2,11 +2,13 @@
 import { scaleLinear } from 'd3-scale';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 
 const width = 350;
 const text = textSize(width);
 const [left, right, top, foot] = [4, width - 4, text * 3.6, 150];
 const bins = 24;
+const fine = { digits: 2, denominator: 1000 } as const;
 /** Width that the words of a mark take. */
 const room = text * 11;
 
@@ -45,7 +47,7 @@ export function Histogram({ values, half, most, worst, what }: HistogramProps) {
     <Drawing
       view={[0, 0, width, foot + text * 3]}
       title={`How often each ${what} came out`}
-      description={`${values.length} boxes: half below ${half.toFixed(2)} mm, 95 of 100 below ${most.toFixed(2)} mm, worst case ${worst.toFixed(2)} mm.`}
+      description={`${values.length} boxes: half below ${said(half, 'length', fine)}, 95 of 100 below ${said(most, 'length', fine)}, worst case ${said(worst, 'length', fine)}.`}
     >
       {counts.map((count, bin) =>
         count === 0 ? null : (

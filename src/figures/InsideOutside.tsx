@@ -8,6 +8,7 @@ import { lengthFromRatio } from '../calc/proportion.ts';
 import { Dimension } from './parts/Dimension.tsx';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 import { insideText, ratioText } from './ratio-text.ts';
 
 export function InsideOutside({ values: v }: { values: Values }) {
@@ -30,7 +31,7 @@ export function InsideOutside({ values: v }: { values: Values }) {
       title="The box from above"
       description={
         isOpen
-          ? `Outside length to width ${ratioText(v.outsideRatio)}, inside ${ratioText(v.insideRatio)}.`
+          ? `Outside ${said(long, 'length')} × ${said(short, 'length')}, walls ${said(wall, 'length')}. Outside length to width ${ratioText(v.outsideRatio)}, inside ${ratioText(v.insideRatio)}.`
           : 'The walls meet: no inside is left.'
       }
     >

@@ -3,17 +3,17 @@
  * Beside each lip stand two arrows, to one scale of force: the push it takes, and the push the reader expects.
  */
 import type { Values } from '../box/values.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { PushArrows } from './parts/PushArrows.tsx';
+import { said } from './parts/Quantity.tsx';
 
 const width = 350;
 const [left, edge] = [104, 24];
 /** Height of the drawn inside. */
 const middle = 150;
 
-const newtons = (value: number) => format(value, 'force', { system: 'mm', digits: 0 });
+const newtons = (value: number) => said(value, 'force', { digits: 0 });
 
 /** A zigzag where the wall's middle is left out, `across` from the point reached. */
 const zigzag = (across: number) =>

@@ -1,17 +1,17 @@
 /** What presses on each mm of the bottom's lip, on a scale where each line is ten times the last; hatched where it splits. */
 import type { Values } from '../box/values.ts';
 import { thumbWidth } from '../calc/grooves.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { across, axesOn, evenly, Zone } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 
 const row = 46;
 const [left, right, top] = [8, 342, 26];
 /** Decades of N/mm; the other axis counts the loads. */
 const decades = [-3, 2] as const;
 const inDecades = (load: number) => Math.max(decades[0], Math.min(Math.log10(load), decades[1]));
-const perMm = (load: number) => format(load, 'lineLoad', { system: 'mm' });
+const perMm = (load: number) => said(load, 'lineLoad');
 
 export function LoadsOnLip({ values: v }: { values: Values }) {
   /** The reader's push, spread as the lip's own figure is. */

@@ -5,10 +5,10 @@
  */
 import type { Values } from '../box/values.ts';
 import { equilibriumMoisture, tabulatedAir } from '../calc/moisture.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { axesOn, band, curve, evenly, Plot, Zone } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 import { spread } from './parts/spread.ts';
 
 const axes = axesOn({ left: 46, right: 344, top: 8, bottom: 216 }, [0, 100], [0, 26]);
@@ -46,7 +46,7 @@ export function MoistureCurve({ values: v }: { values: Values }) {
       description={`${readings
         .map(
           ({ word, humidity, moisture }) =>
-            `${word}: ${format(humidity, 'percent', { system: 'mm', digits: 0 })} relative humidity gives ${format(moisture, 'percent', { system: 'mm' })} moisture content`,
+            `${word}: ${said(humidity, 'percent', { digits: 0 })} relative humidity gives ${said(moisture, 'percent')} moisture content`,
         )
         .join('; ')}. Temperatures from ${coldest} to ${hottest} °C hardly move the curve.`}
     >

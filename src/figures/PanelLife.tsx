@@ -6,10 +6,10 @@ import type { PanelMoisture } from '../box/panel-year.ts';
 import { panelPractice } from '../calc/panel.ts';
 import type { PanelCourse } from '../calc/panel-year.ts';
 import { curveThrough, DAYS_IN_YEAR, dateOf } from '../calc/year.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { across, Plot, type Span, Zone } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 import { MonthLetters, yearAxes, yearBand, yearCurve } from './year-axis.tsx';
 
 export interface PanelLifeProps {
@@ -25,7 +25,7 @@ export interface PanelLifeProps {
   groove: number;
 }
 
-const percent = (value: number) => format(value, 'percent', { system: 'mm', digits: 1 });
+const percent = (value: number) => said(value, 'percent', { digits: 1 });
 const spread = (values: ArrayLike<number>): Span => [
   Math.min(...Array.from(values)),
   Math.max(...Array.from(values)),
@@ -59,7 +59,7 @@ export function PanelLife({ part, humidity, moisture, life, built, groove }: Pan
       title={`The ${part} through a year, built on ${dateOf(built)}`}
       description={`Indoor humidity from ${percent(driest)} to ${percent(dampest)}. Moisture of the ${part} from ${percent(driestWood)} to ${percent(dampestWood)}. ${
         life
-          ? `Its play, both sides together, runs from ${format(least, 'length', { system: 'mm', digits: 2 })} to ${format(widest, 'length', { system: 'mm', digits: 2 })}; ${jams ? `it jams from ${jams}` : 'it never jams'}, ${drops ? `pushed aside it drops out from ${drops}` : 'it never drops out'}.`
+          ? `Its play, both sides together, runs from ${said(least, 'length', { digits: 2 })} to ${said(widest, 'length', { digits: 2 })}; ${jams ? `it jams from ${jams}` : 'it never jams'}, ${drops ? `pushed aside it drops out from ${drops}` : 'it never drops out'}.`
           : 'There is no movement figure for this wood in this air.'
       }`}
     >

@@ -4,9 +4,9 @@
  */
 import { type Part, panelOf, playAt } from '../box/panel-state.ts';
 import type { Values } from '../box/values.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 
 /** Magnified edge: solid wood beside the groove, the groove, and the height of wall, groove and panel. */
 const edge = { stub: 10, groove: 40, wall: 32, slot: 18, panel: 14 } as const;
@@ -71,10 +71,7 @@ export function PanelSection({ values: v, part = 'bottom' }: { values: Values; p
     ['dampest', v.moistureDamp],
   ] as const;
   const spoken = states
-    .map(
-      ([word, moisture]) =>
-        `${word} ${format(playAt(v, part, moisture), 'length', { system: 'mm', digits: 2 })}`,
-    )
+    .map(([word, moisture]) => `${word} ${said(playAt(v, part, moisture), 'length', { digits: 2 })}`)
     .join(', ');
   const sides = ([0, 1] as const).map((i) => 2 + i * (346 - wallWidth));
   return (

@@ -6,10 +6,10 @@ import { playAt } from '../box/panel-state.ts';
 import type { Values } from '../box/values.ts';
 import { equilibriumMoisture } from '../calc/moisture.ts';
 import { panelPractice } from '../calc/panel.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { across, axesOn, curve, Plot, Zone } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 
 const frame = { left: 6, right: 344, top: 6, bottom: 232 } as const;
 const { left, right, top, bottom } = frame;
@@ -38,7 +38,7 @@ export function PanelYear({ values: v }: { values: Values }) {
     );
   const today = y(v.bottomGap);
   const rightCrossing = plays.findIndex((play, i) => i > steps / 2 && play <= 2 * v.bottomGap) || steps * 0.8;
-  const spoken = (gap: number) => format(gap, 'length', { system: 'mm', digits: 2 });
+  const spoken = (gap: number) => said(gap, 'length', { digits: 2 });
   return (
     <Drawing
       view={[0, 0, 350, 262]}

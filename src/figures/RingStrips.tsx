@@ -2,9 +2,9 @@
 import { changeOf } from '../box/panel-state.ts';
 import type { Values } from '../box/values.ts';
 import { isRefused } from '../calc/refusal.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 
 const [left, length] = [2, 250] as const;
 /** Pixels between rings. */
@@ -51,7 +51,7 @@ export function RingStrips({ values: v }: { values: Values }) {
       view={[0, 0, 350, strips.length * row + 20]}
       title="Flat-sawn and quarter-sawn, from dry to damp"
       description={strips
-        .map(([word], i) => `${word} grows ${format(grown[i]!, 'length', { system: 'mm', digits: 2 })}`)
+        .map(([word], i) => `${word} grows ${said(grown[i]!, 'length', { digits: 2 })}`)
         .join(', ')}
     >
       {strips.map(([word, angle], i) => {

@@ -1,9 +1,9 @@
 /** The box from above, half as large, as it is, and twice as large, all with the same wall, to one scale. */
 import type { Values } from '../box/values.ts';
-import { format } from '../units/index.ts';
 import { heaviness } from './heaviness.ts';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 
 const sizes = [0.5, 1, 2] as const;
 const names = ['half', 'this', 'double'] as const;
@@ -35,9 +35,7 @@ export function SameWall({ values: v }: { values: Values }) {
             {[
               names[index]!,
               words[index]!,
-              2 * wall < wide
-                ? format((100 * wall) / long, 'percent', { system: 'mm', digits: 0 })
-                : 'no inside',
+              2 * wall < wide ? said((100 * wall) / long, 'percent', { digits: 0 }) : 'no inside',
             ].map((word, line) => (
               <Label key={word} x={x + long / 2} y={floor + text * (1 + 1.4 * line)}>
                 {word}

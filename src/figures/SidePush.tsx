@@ -1,10 +1,9 @@
 /** One long side from above, pushed in the middle: the two bending lines between which a real side lies. */
-
 import type { Values } from '../box/values.ts';
 import { bendsAsBeam } from '../calc/side-push.ts';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
-import { bothUnits } from './parts/Quantity.tsx';
+import { said } from './parts/Quantity.tsx';
 
 /** Most the drawn deflection may take of the length; beyond it the next smaller magnification is used. */
 const most = 0.36;
@@ -35,7 +34,7 @@ export function SidePush({ values: v }: { values: Values }) {
       title="A long side from above, pushed in the middle"
       description={
         known
-          ? `Pushed with ${bothUnits(v.push, 'force').mm}, it gives from ${bothUnits(v.sidePushHeld, 'length', { digits: 2 }).mm} to ${bothUnits(v.sidePushFree, 'length', { digits: 2 }).mm}; drawn ${times} times larger.`
+          ? `Pushed with ${said(v.push, 'force')}, it gives from ${said(v.sidePushHeld, 'length', { digits: 2 })} to ${said(v.sidePushFree, 'length', { digits: 2 })}; drawn ${times} times larger.`
           : 'No number for this side: too thick for its length, or a wood without a figure.'
       }
     >

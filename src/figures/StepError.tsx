@@ -6,9 +6,9 @@
 import type { Values } from '../box/values.ts';
 import { fingerLayout } from '../calc/finger-layout.ts';
 import { bindingStep } from '../calc/joint-fit.ts';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 
 const width = 350;
 const stack = { width: 30, height: 190 };
@@ -42,7 +42,7 @@ export function StepError({ values: v }: { values: Values }) {
       .join('');
   const thickness = Math.max(1, Math.min(6, v.fingerWidth * scale * 0.5));
   const bound = fingers[firstBound];
-  const total = format(v.addedStepError, 'length', { system: 'mm', digits: 2 });
+  const total = said(v.addedStepError, 'length', { digits: 2 });
 
   const frame = (title: string) => (
     <>

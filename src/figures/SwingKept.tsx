@@ -3,9 +3,9 @@
  * is the factor of two in how fast moisture creeps through the wood. Drawn in units of a phone's pixels.
  */
 import { scaleLinear } from 'd3-scale';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 
 /** Shares kept, %: for the slow end, the middle and the fast end of what is known. */
 export interface Kept {
@@ -23,7 +23,7 @@ const x = scaleLinear([0, 100], [left, 300]);
 const [bar, group] = [18, 62] as const;
 
 export function SwingKept({ swings }: SwingKeptProps) {
-  const say = (percent: number) => format(percent, 'percent', { system: 'mm', digits: 0 });
+  const say = (percent: number) => said(percent, 'percent', { digits: 0 });
   const row = (word: string, { low, middle, high }: Kept, y: number, fill: string) => (
     <g key={word}>
       <rect class={fill} x={left} y={y} width={Math.max(0.5, x(middle) - left)} height={bar} />

@@ -40,7 +40,7 @@ export function TapRing({ values: v }: { values: Values }) {
     <Drawing
       view={[-4, -text * 1.8, width + 8, middle + plot + text * 3.6]}
       title="Two bottoms and how a tap moves them"
-      description={`Against a 3 mm bottom this one moves ${Math.round(v.tapMotion)} % as far and sounds ${v.tapPitch.toFixed(1)} times as high.`}
+      description={`Against a bottom of {3 mm|1/8 in} this one moves ${Math.round(v.tapMotion)} % as far and sounds ${v.tapPitch.toFixed(1)} times as high.`}
     >
       <Named kind="hidden-line" y={-text * 0.8} value={thinBottom} after=" bottom" />
       <rect class="wood" x="0" y="0" width={width} height={strips[0]} />

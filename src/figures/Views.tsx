@@ -119,6 +119,7 @@ export function Views({ design }: { design: Design }) {
         away={-10}
         value={wall}
         text={text}
+        outside="from"
         before="wall "
       />
       <Label x={left + (W * scale) / 2} y={foot + 38 + drop}>

@@ -2,11 +2,11 @@
  * Moisture of a piece day by day on its way to the moisture of its new air: the middle of what is known as a line, the
  * factor of two either way as a band, and dashed the same wood half as thick. Drawn in units of a phone's pixels.
  */
-import { format } from '../units/index.ts';
 import { Ticks } from './parts/Axis.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { across, axesOn, band, curve, evenly, Plot } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 
 export interface WaitCourseProps {
   /** Days from one entry of a course to the next. */
@@ -47,7 +47,7 @@ export function WaitCourse({ every, slow, middle, fast, half, target, ninety, re
       shares.map((share) => [share * days, on(course, share * days)]),
     );
   const drying = target < start;
-  const say = (moisture: number) => format(moisture, 'percent', { system: 'mm' });
+  const say = (moisture: number) => said(moisture, 'percent');
   const at = (day: number) => middle[Math.min(middle.length - 1, Math.round(day / every))]!;
   const above = drying ? -1 : 1;
   return (

@@ -8,7 +8,7 @@ import { heaviness } from './heaviness.ts';
 import { Dimension } from './parts/Dimension.tsx';
 import { Drawing, textSize } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
-import { bothUnits } from './parts/Quantity.tsx';
+import { bothUnits, said } from './parts/Quantity.tsx';
 
 export function WallSection({ values: v }: { values: Values }) {
   const { outsideLength: length, outsideHeight: height, wall } = v;
@@ -19,7 +19,7 @@ export function WallSection({ values: v }: { values: Values }) {
     <Drawing
       view={[-length * 0.06, -text * 0.5, length * 1.12, top + text * 4]}
       title="The box cut through, seen from the front"
-      description={`Walls ${bothUnits(wall, 'length').mm} thick are ${word} for this size. The inside is ${bothUnits(v.insideLength, 'length').mm} long.`}
+      description={`Walls ${said(wall, 'length')} thick are ${word} for this size. The inside is ${said(v.insideLength, 'length')} long.`}
     >
       <Section v={v} />
       {v.insideLength > 7 * text && v.insideHeight > 2 * text && (

@@ -1,15 +1,15 @@
 /** Strength (square) and stiffness (cube) left behind a groove, against its depth; the usual band and the reader's groove. */
 import type { Values } from '../box/values.ts';
-import { format } from '../units/index.ts';
 import { AxisLines, Ticks } from './parts/Axis.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
 import { across, axesOn, curve, evenly, Zone } from './parts/Plot.tsx';
+import { said } from './parts/Quantity.tsx';
 
 /** Share of the wall, and percent left. */
 const axes = axesOn({ left: 44, right: 336, top: 34, bottom: 204 }, [0, 1], [0, 100]);
 const { x, y, left: x0, right: x1, top: y0, bottom: y1 } = axes;
-const percent = (value: number) => format(value, 'percent', { system: 'mm', digits: 0 });
+const percent = (value: number) => said(value, 'percent', { digits: 0 });
 
 /** What is left of a power of the thickness, drawn once. */
 const leftOf = (power: number) =>

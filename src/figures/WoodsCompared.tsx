@@ -1,8 +1,8 @@
 /** How far a panel goes from its driest to its dampest day in a few woods, flat-sawn and quarter-sawn, beside the play it has. */
 import { scaleLinear } from 'd3-scale';
-import { format } from '../units/index.ts';
 import { Drawing } from './parts/Drawing.tsx';
 import { Label, NumberLabel } from './parts/Label.tsx';
+import { said } from './parts/Quantity.tsx';
 
 export interface WoodSwing {
   readonly name: string;
@@ -30,7 +30,7 @@ export function WoodsCompared({
   const most = Math.max(play, 0.1, ...woods.flatMap(({ flat, quarter }) => [known(flat), known(quarter)]));
   const x = scaleLinear([0, most], [left, right]);
   const words = (value: number) =>
-    Number.isFinite(value) ? format(value, 'length', { system: 'mm', digits: 2 }) : 'no figure';
+    Number.isFinite(value) ? said(value, 'length', { digits: 2 }) : 'no figure';
   const height = woods.length * row;
   const bar = (value: number, y: number, kind: string) =>
     Number.isFinite(value) ? (

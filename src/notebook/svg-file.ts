@@ -55,6 +55,13 @@ function freeze(from: Element, to: Element): void {
     to.remove();
     return;
   }
+  if (from.classList.contains('spoken')) {
+    const told = document.createElementNS('http://www.w3.org/2000/svg', 'desc');
+    told.textContent =
+      [...from.children].find((one) => getComputedStyle(one).display !== 'none')?.textContent ?? '';
+    to.replaceWith(told);
+    return;
+  }
   const isText = from.localName === 'text' || from.localName === 'tspan';
   if (!['title', 'desc'].includes(from.localName))
     for (const property of painted) {

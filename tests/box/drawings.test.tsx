@@ -45,7 +45,7 @@ describe.each(kinds)('a box of kind %s', (kind) => {
           );
           expect(svg).not.toMatch(/NaN|undefined|Infinity|null/);
           expect(svg.match(/<[a-z]/g)!.length).toBeLessThan(most);
-          expect(svg).toMatch(/<title[^>]*>[^<]{5,}<\/title><desc[^>]*>[^<]{20,}</);
+          expect(svg).toMatch(/<title[^>]*>[^<]{5,}<\/title><g[^>]*class="spoken"><text[^>]*>[^<]{20,}</);
         }
       },
     );

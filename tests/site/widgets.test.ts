@@ -114,6 +114,21 @@ test.describe('units', () => {
     await expect(page.locator('html')).toHaveAttribute('data-units', 'inch');
   });
 
+  test('are those in which a drawing is described, and the description follows the control', async ({
+    page,
+  }) => {
+    const here = await lab(page, proportion, insideOutside);
+    const drawing = here.getByRole('img').first();
+    await expect(drawing).toHaveAccessibleName(/\d\smm\b/);
+    await expect(drawing).not.toHaveAccessibleName(/\d\sin\b/);
+    await page.getByRole('radio', { name: 'inch' }).check();
+    await expect(drawing).toHaveAccessibleName(/5\/16\sin\b/);
+    await expect(drawing).not.toHaveAccessibleName(/\bmm\b/);
+    await slider(here, 'wall thickness').focus();
+    await page.keyboard.press('ArrowRight');
+    await expect(drawing).toHaveAccessibleName(/11\/32\sin\b/);
+  });
+
   test('give readers in inches their own steps', async ({ page }) => {
     const here = await lab(page, proportion, insideOutside);
     await page.getByRole('radio', { name: 'inch' }).check();

@@ -48,8 +48,18 @@ describe.each(labs)('the lab $name', ({ spec, model }) => {
   test('is drawn for the example, titled and described, from few elements', () => {
     const html = draw({});
     expect(html).toMatch(/<title/);
-    expect(html).toMatch(/<desc/);
+    expect(html).toMatch(/class="spoken"><text/);
     expect(html.match(/<(path|line|rect|text|circle|polygon|polyline)\b/g)!.length).toBeLessThanOrEqual(140);
+  });
+
+  test('is described in the units of its reader, each text whole', () => {
+    const html = draw({});
+    const spoken = (units: string) =>
+      html.match(new RegExp(`class="spoken">.*?<text class="${units}">([^<]*)<`))?.[1];
+    expect(html).not.toMatch(/[{}|]/);
+    expect(spoken('inch') ?? '').not.toMatch(/\bmm\b/);
+    expect(spoken('mm') ?? '').not.toMatch(/\d\sin\b/);
+    if (!spoken('mm')) expect(html.match(/class="spoken"><text>([^<]*)</)?.[1]).not.toMatch(/\d\smm\b/);
   });
 
   test('is drawn without a number that is none, at both ends of every control', () => {

@@ -1,11 +1,10 @@
 /** What belongs to the way the box opens: the run of a sliding lid and its pull, and the hinges of a sawn one. */
-
 import { practice } from '../practice.ts';
 import { roughSize } from './allowance.ts';
 import type { FittedPanel } from './panel-hold.ts';
 import type { Part, WallName } from './part.ts';
 import type { Plan } from './plan.ts';
-import { leastNotch, shortestNotched } from './refusals/opening.ts';
+import { holeFits, leastNotch, shortestNotched } from './refusals/opening.ts';
 import type { Prism } from './solid.ts';
 
 /** A thumb notch, gouged across the middle of the lid's front end; mm. */
@@ -105,10 +104,6 @@ export function pullPart(plan: Plan, panel: FittedPanel): Part | undefined {
     note: 'Glued across the lid’s front end; its grain crosses the lid’s.',
   };
 }
-
-/** Whether a finger hole fits the lid: three diameters across, and clear of both ends. */
-export const holeFits = (length: number, insideWidth: number): boolean =>
-  insideWidth >= 3 * practice.fingerHole && length >= 2 * (practice.holeFromEnd + practice.fingerHole);
 
 /** A finger hole through the lid, near its front end: a circle as a polygon of the same area. */
 export function holeCut({ values, lidUnder, lidThickness, length, width, wall }: Plan): Prism | undefined {

@@ -3,10 +3,10 @@
  * that a screen reader speaks. Text size follows from the width, so that labels stay readable on a phone:
  * at 350 CSS pixels of width the text is `13 px` high.
  */
-
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import { toDecimals } from '../../units/index.ts';
+import { hearing } from './Quantity.tsx';
 
 /** Height of label text in user units for a drawing so wide: 13 px on a 350 px wide phone screen. */
 export const textSize = (width: number) => (width / 350) * 13;
@@ -16,7 +16,7 @@ export interface DrawingProps {
   view: readonly [x: number, y: number, width: number, height: number];
   /** What it shows, in a few words. */
   title: string;
-  /** The same facts as the picture, in a sentence or two. */
+  /** The same facts as the picture, in a sentence or two; its numbers by `said`. */
   description: string;
   class?: string;
   children: ComponentChildren;
@@ -24,6 +24,7 @@ export interface DrawingProps {
 
 export function Drawing({ view, title, description, children, ...rest }: DrawingProps) {
   const id = useId();
+  const [mm, inch] = [hearing(description, 'mm'), hearing(description, 'inch')];
   return (
     <svg
       viewBox={view.map((number) => toDecimals(number, 2)).join(' ')}
@@ -33,7 +34,17 @@ export function Drawing({ view, title, description, children, ...rest }: Drawing
       style={{ fontSize: `${toDecimals(textSize(view[2]), 2)}px`, '--w': view[2] }}
     >
       <title id={`${id}t`}>{title}</title>
-      <desc id={`${id}d`}>{description}</desc>
+      {/* Not `desc`, of which no reader hears a part: here the style sheet leaves out the other units. */}
+      <g id={`${id}d`} class="spoken">
+        {mm === inch ? (
+          <text>{mm}</text>
+        ) : (
+          <>
+            <text class="mm">{mm}</text>
+            <text class="inch">{inch}</text>
+          </>
+        )}
+      </g>
       {children}
     </svg>
   );

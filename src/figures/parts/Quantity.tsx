@@ -2,7 +2,7 @@
  * A number with its unit, written both ways at once; the style sheet shows the reader's units.
  * So a page built once fits both readers from its first paint, and switching units moves nothing.
  */
-import { type FormatOptions, format, type Kind } from '../../units/index.ts';
+import { type FormatOptions, format, type Kind, type UnitSystem } from '../../units/index.ts';
 
 export interface QuantityProps extends Omit<FormatOptions, 'system'> {
   value: number;
@@ -29,3 +29,16 @@ export const bothUnits = (value: number, kind: Kind, options: Omit<FormatOptions
   mm: format(value, kind, { ...options, system: 'mm' }),
   inch: differs(kind) ? format(value, kind, { ...options, system: 'inch' }) : undefined,
 });
+
+/**
+ * A number inside the description of a drawing: both texts in one, which `Drawing` takes apart again, so that each
+ * reader hears their own.
+ */
+export function said(value: number, kind: Kind, options: Omit<FormatOptions, 'system'> = {}): string {
+  const { mm, inch } = bothUnits(value, kind, options);
+  return inch === undefined || inch === mm ? mm : `{${mm}|${inch}}`;
+}
+
+/** A description as one reader hears it. */
+export const hearing = (description: string, system: UnitSystem): string =>
+  description.replace(/\{([^|{}]*)\|([^|{}]*)\}/g, system === 'mm' ? '$1' : '$2');

@@ -1,7 +1,7 @@
 /** The parts of a design as solids to draw, and sentences about its size. */
 import type { Design } from '../../box/design.ts';
 import type { Part } from '../../box/parts/part.ts';
-import { format } from '../../units/index.ts';
+import { said } from '../parts/Quantity.tsx';
 import type { Vector } from './convex.ts';
 import { viewFrom } from './view.ts';
 import type { Shown } from './visible.ts';
@@ -21,9 +21,8 @@ export const shifted =
   (by: Vector) =>
   ([x, y, z]: Vector): Vector => [x + by[0], y + by[1], z + by[2]];
 
-/** A length for a description, which is read aloud: both units. */
-export const spokenSize = (value: number): string =>
-  `${format(value, 'length', { system: 'mm' })}, ${format(value, 'length', { system: 'inch' })}`;
+/** A length for a description. */
+export const spokenSize = (value: number): string => said(value, 'length');
 
 const words = {
   sliding: 'sliding lid',

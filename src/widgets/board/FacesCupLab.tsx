@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { cupExact, cupFromFaces } from '../../calc/cup.ts';
 import { work } from '../../calc/working.ts';
 import { CupStrips } from '../../figures/CupStrips.tsx';
-import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { Quantity, said } from '../../figures/parts/Quantity.tsx';
 import { useStore } from '../../notebook/use-store.ts';
 import { LabFrame } from '../Lab.tsx';
 import { OwnNumber } from '../OwnNumber.tsx';
@@ -42,7 +42,10 @@ export function FacesCupLab() {
             thickness={thickness.value}
             strips={strips}
             description={strips
-              .map(({ word, cup }) => `${word}: ${cup === undefined ? 'no number' : `${cup.toFixed(2)} mm`}`)
+              .map(
+                ({ word, cup }) =>
+                  `${word}: ${cup === undefined ? 'no number' : said(cup, 'length', { digits: 2, denominator: 1000 })}`,
+              )
               .join(', ')}
           />
           <p class="says">

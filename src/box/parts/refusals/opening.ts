@@ -1,5 +1,4 @@
 /** What makes the way the box opens impossible: notch, hole, liner, saw line, hinges. Over 150 lines: one table. */
-
 import { practice } from '../../practice.ts';
 import type { Values } from '../../values.ts';
 import { both, type Condition } from '../refusal.ts';
@@ -12,6 +11,9 @@ const sawn = (v: Values) => v.kind === 'sawn';
 export const leastNotch = 1;
 /** Shortest lid with room for a notch, mm: twice what the notch takes. */
 export const shortestNotched = 2 * (practice.notchFromEnd + practice.notchRun);
+/** Whether a finger hole fits the lid: three diameters across, and clear of both ends. */
+export const holeFits = (length: number, insideWidth: number): boolean =>
+  insideWidth >= 3 * practice.fingerHole && length >= 2 * (practice.holeFromEnd + practice.fingerHole);
 /** Least wood between panel and rim, mm: ours. */
 const someWall = 3;
 
@@ -49,11 +51,7 @@ export const openingConditions: readonly Condition[] = [
   },
   {
     id: 'lid-too-small-for-hole',
-    breaks: (v) =>
-      v.kind === 'sliding' &&
-      v.pull === 'hole' &&
-      (v.insideWidth < 3 * practice.fingerHole ||
-        v.outsideLength < 2 * (practice.holeFromEnd + practice.fingerHole)),
+    breaks: (v) => v.kind === 'sliding' && v.pull === 'hole' && !holeFits(v.outsideLength, v.insideWidth),
     what: (v) =>
       `The lid, ${both(v.outsideLength)} by ${both(v.insideWidth)}, is too small for a finger hole ${both(practice.fingerHole)} wide.`,
     field: () => 'pull',
