@@ -3,30 +3,36 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { generateSW } from 'workbox-build';
 
-/** Writes `service-worker.js` beside the pages. Its addresses are relative, so that it also works below a sub-path. */
+/**
+ * Writes `service-worker.js` beside the pages of a built site. Its addresses are relative, so that it also works below a
+ * sub-path.
+ * @param folder of the built site, with a slash at its end.
+ */
+export const writeServiceWorker = (folder: string) =>
+  generateSW({
+    globDirectory: folder,
+    globPatterns: ['**/*.{html,css,js,woff2,svg,png,webp,csv,json,webmanifest}'],
+    // What the preview of the site is for is the project's front page elsewhere.
+    globIgnores: ['screenshot.*'],
+    swDest: `${folder}service-worker.js`,
+    inlineWorkboxRuntime: true,
+    sourcemap: false,
+    // Names with a hash never change their content.
+    dontCacheBustURLsMatching: /^_astro\//,
+    // A question mark in an address changes nothing in a site of files.
+    ignoreURLParametersMatching: [/.*/],
+    // A new version is fetched in the background and waits until the pages that are open are closed: they go on with
+    // the files they were built with, also with parts that they fetch late.
+    skipWaiting: false,
+    clientsClaim: true,
+    cleanupOutdatedCaches: true,
+  });
+
 export const offline = (): AstroIntegration => ({
   name: 'offline',
   hooks: {
     'astro:build:done': async ({ dir, logger }) => {
-      const folder = fileURLToPath(dir);
-      const { count, size, warnings } = await generateSW({
-        globDirectory: folder,
-        globPatterns: ['**/*.{html,css,js,woff2,svg,png,webp,csv,json,webmanifest}'],
-        // What the preview of the site is for is the project's front page elsewhere.
-        globIgnores: ['screenshot.*'],
-        swDest: `${folder}service-worker.js`,
-        inlineWorkboxRuntime: true,
-        sourcemap: false,
-        // Names with a hash never change their content.
-        dontCacheBustURLsMatching: /^_astro\//,
-        // A question mark in an address changes nothing in a site of files.
-        ignoreURLParametersMatching: [/.*/],
-        // A new version is fetched in the background and waits until the pages that are open are closed: they go on with
-        // the files they were built with, also with parts that they fetch late.
-        skipWaiting: false,
-        clientsClaim: true,
-        cleanupOutdatedCaches: true,
-      });
+      const { count, size, warnings } = await writeServiceWorker(fileURLToPath(dir));
       for (const warning of warnings) logger.warn(warning);
       logger.info(`${count} files, ${Math.round(size / 1000)} kB kept for use without a network`);
     },
