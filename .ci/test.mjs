@@ -56,6 +56,7 @@ rmSync(results, { recursive: true, force: true });
 mkdirSync(results, { recursive: true });
 step('lint and format', 'biome check --error-on-warnings .', single);
 step('types', 'astro check', single);
+step('nothing unused', 'knip', single);
 step(
   'unit tests',
   'vitest run --config tests/vitest.config.ts --reporter=default --reporter=json --outputFile.json=tests/results/unit.json',

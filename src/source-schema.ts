@@ -2,7 +2,7 @@
 import { z } from 'astro/zod';
 
 /** How a work, or one table of it, was read. Printed beside the citation. */
-export const howRead = z.enum([
+const howRead = z.enum([
   'seen',
   'seen in the abstract',
   'seen in an extract',

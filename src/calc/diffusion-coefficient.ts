@@ -23,7 +23,7 @@ const TABLE: readonly (readonly [gravity: number, atMoistures: readonly number[]
 ];
 
 /** The factor by which the true coefficient may differ from the middle, up or down. */
-export const DIFFUSION_FACTOR = 2;
+const DIFFUSION_FACTOR = 2;
 
 /** A value with its honest range. mm²/day. */
 export interface DiffusionRange {

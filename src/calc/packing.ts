@@ -11,7 +11,7 @@
 
 import { type Arrangement, blocksOf, join, sizes, type Thing } from './packing-blocks.ts';
 
-export type { Arrangement, Group, Thing } from './packing-blocks.ts';
+export type { Arrangement, Thing } from './packing-blocks.ts';
 
 export interface Wanted {
   /** Wanted length to width of the block; arrangements far from it rank lower. */

@@ -10,8 +10,7 @@ const text = 13;
 /** An absurd input may ask for very many. */
 const mostDrawn = 8;
 
-export const labelOf = ({ parts }: Design, name: string) =>
-  parts.find((part) => part.name === name)?.label ?? name;
+const labelOf = ({ parts }: Design, name: string) => parts.find((part) => part.name === name)?.label ?? name;
 
 function OneSlice({ design, slice }: { design: Design; slice: Slice }) {
   const { boardLength, boardWidth } = design.box;

@@ -26,7 +26,7 @@ export function endGrain({ center, width, thickness, turn }: LogPiece): FacePlac
 }
 
 /** How many times too large the change is drawn, so that its largest part takes at most an eighth of the width. */
-export function magnification({ before, after }: LogShape, width: number): number {
+function magnification({ before, after }: LogShape, width: number): number {
   const largest = Math.max(...before.map(([x, y], i) => Math.hypot(after[i]![0] - x, after[i]![1] - y)));
   return [20, 10, 5, 2].find((times) => times * largest <= width / 8) ?? 1;
 }

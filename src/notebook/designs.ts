@@ -6,7 +6,7 @@ import { keep, onOtherTab, recall } from './storage.ts';
 
 const key = 'designs';
 const version = 1;
-export const mostDesigns = 50;
+const mostDesigns = 50;
 
 export interface SavedDesign {
   readonly name: string;

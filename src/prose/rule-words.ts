@@ -19,6 +19,3 @@ export const stages = [
 export const parts = ['whole box', 'walls', 'corners', 'grooves', 'bottom', 'lid', 'contents'] as const;
 
 export const evidences = ['published', 'geometry', 'derived', 'common practice', 'from memory'] as const;
-
-export type Stage = (typeof stages)[number];
-export type Part = (typeof parts)[number];

@@ -47,7 +47,7 @@ const parts: Readonly<Record<number, string>> = {
 };
 
 /** Parts of an inch used when the caller names none: 64 below one inch, else 32. `value` in mm. */
-export const defaultDenominator = (value: number): Denominator => (Math.abs(value) < INCH ? 64 : 32);
+const defaultDenominator = (value: number): Denominator => (Math.abs(value) < INCH ? 64 : 32);
 
 function decimalAmount(shown: number, digits: number, rounding?: Rounding): Amount {
   const scale = 10 ** digits;

@@ -62,9 +62,9 @@ export interface KindSpec {
 /** Millimeters in an inch, exact. */
 export const INCH = 25.4;
 /** Newtons in a pound-force, exact: 0.45359237 kg × 9.80665 m/s². */
-export const POUND_FORCE = 4.4482216152605;
+const POUND_FORCE = 4.4482216152605;
 /** Grams in an ounce (avoirdupois), exact: 453.59237 g / 16. */
-export const OUNCE = 28.349523125;
+const OUNCE = 28.349523125;
 
 const unit = (label: string, size: number, name: string, also = '', digits?: number, zero = 0): Unit => ({
   label,

@@ -2,7 +2,7 @@
 import type { Kind, Parsed, UnitSystem } from '../units/index.ts';
 
 /** Said where a part of the page could not be fetched; what the reader wrote stays in its field. */
-export const notFetched =
+const notFetched =
   'A part of this page could not be fetched. Your text stays here: try again when there is a network, or reload the page.';
 
 export async function readNumber(text: string, kind: Kind, system: UnitSystem): Promise<Parsed> {

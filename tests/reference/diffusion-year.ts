@@ -15,7 +15,7 @@ const SETTLED = 0.005;
 const MOST_YEARS = 60;
 
 /** The same curve, looked up twice a day with straight lines between: the sorption equation is the slow part. */
-export function tabulated(moisture: (day: number) => number): (day: number) => number {
+function tabulated(moisture: (day: number) => number): (day: number) => number {
   const perDay = 2;
   const count = DAYS_IN_YEAR * perDay;
   const values = Float64Array.from({ length: count + 1 }, (_, i) => moisture((i % count) / perDay));

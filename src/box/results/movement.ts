@@ -59,7 +59,7 @@ type V = MovementValues;
 type Row = Result<V>;
 
 /** What a saying of the trade takes off a panel, mm: one sixteenth of an inch. */
-export const sixteenth = INCH / 16;
+const sixteenth = INCH / 16;
 
 /** Shrinkage of the width, %, at the ring angle. */
 const widthShrinkage = (v: V) =>

@@ -28,7 +28,7 @@ export interface Amounts {
 }
 
 /** Glued faces of one corner, mm²: what is glued on end grain counts as much, it only holds less. */
-export function glueAreaOf(corner: Corner, plan: Plan): number {
+function glueAreaOf(corner: Corner, plan: Plan): number {
   const { wall, values } = plan;
   const high = corner.endHeight;
   const cheek = wall * Math.hypot(wall, corner.taper);

@@ -6,7 +6,7 @@ import { openTime } from './times.ts';
 import { mm, panel, say } from './words.ts';
 
 /** Diagonals may differ by this, mm: aim and limit, common practice. */
-export const diagonals = { aim: 0.5, most: 1 } as const;
+const diagonals = { aim: 0.5, most: 1 } as const;
 
 const amount = (value: number, kind: 'mass' | 'force', digits: 0 | 2 = 0) =>
   ({ value, kind, digits }) as const;

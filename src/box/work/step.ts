@@ -19,7 +19,7 @@ export interface Step {
 export type Planned = Design & { readonly plan: Plan };
 
 /** Fingers and dovetails are cut before the grooves, because they show where a groove may run. */
-export const interlocks = ({ box }: Design): boolean => box.joint === 'finger' || box.joint === 'dovetail';
+const interlocks = ({ box }: Design): boolean => box.joint === 'finger' || box.joint === 'dovetail';
 
 /**
  * Whether the grooves are cut along the strip, before it is cut into walls: only where none stops short and no joint

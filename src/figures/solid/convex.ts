@@ -39,7 +39,7 @@ export const unit = (a: Vector): Vector => {
 export const touching = 1e-6;
 
 /** The part of a polygon inside a half-space and the part outside; a cut it makes is no edge to draw. */
-export function split(
+function split(
   { points, drawn }: Polygon,
   { n, d }: HalfSpace,
 ): { inside: Polygon | undefined; outside: Polygon | undefined } {

@@ -22,7 +22,7 @@ export interface Face {
 
 const axes = ['x', 'y', 'z'] as const;
 const across: Readonly<Record<Axis, readonly [Axis, Axis]>> = { x: ['y', 'z'], y: ['x', 'z'], z: ['x', 'y'] };
-export const axisVector = (axis: Axis, sign: 1 | -1 = 1): Vector =>
+const axisVector = (axis: Axis, sign: 1 | -1 = 1): Vector =>
   axes.map((one) => (one === axis ? sign : 0)) as unknown as Vector;
 
 /** Faces are sought this far inside the wood, mm, where it is plain what is cut there and what is not. */

@@ -4,7 +4,7 @@ import type { Vector } from './convex.ts';
 import { shifted } from './from-design.ts';
 
 /** Stops of hinged lids hold them at 95° to 105° (common practice); drawn in the middle. */
-export const stopAngle = 100;
+const stopAngle = 100;
 
 export interface Opening {
   /** Moves what opens. */

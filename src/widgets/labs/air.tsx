@@ -15,7 +15,7 @@ import { islandOf } from '../subject.tsx';
 /** Degrees by which the sentence warms the air, to show how little it matters. */
 const WARMER = 10;
 
-export const labs: Record<string, LabSpec | OwnLabSpec> = {
+const labs: Record<string, LabSpec | OwnLabSpec> = {
   curve: {
     title: 'What wood makes of the air',
     figure: MoistureCurve,

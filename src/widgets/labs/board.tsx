@@ -9,7 +9,7 @@ import { RingCupLab } from '../board/RingCupLab.tsx';
 import type { OwnLabSpec } from '../Lab.tsx';
 import { islandOf } from '../subject.tsx';
 
-export const labs: Record<string, OwnLabSpec> = {
+const labs: Record<string, OwnLabSpec> = {
   log: { own: LogLab, relations: [movementOfWidth, movementOfThickness] },
   face: { own: FaceLab, relations: [] },
   'ring-cup': { own: RingCupLab, relations: [cupExact, cupAnyWidth, cupNarrow] },

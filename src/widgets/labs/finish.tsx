@@ -9,7 +9,7 @@ import { SeasonLab } from '../finish/SeasonLab.tsx';
 import type { OwnLabSpec } from '../Lab.tsx';
 import { islandOf } from '../subject.tsx';
 
-export const labs: Record<string, OwnLabSpec> = {
+const labs: Record<string, OwnLabSpec> = {
   race: { own: RaceLab, relations: [surfaceUnderFinish] },
   season: { own: SeasonLab, relations: [seasonKept] },
   faces: { own: FacesLab, relations: [cupFromFaces] },

@@ -44,7 +44,7 @@ function afterPush(v: Values) {
   );
 }
 
-export const labs: Record<string, LabSpec> = {
+const labs: Record<string, LabSpec> = {
   lips: {
     title: 'What a lip takes',
     figure: LipAndWeb,

@@ -10,7 +10,7 @@ import { StepError } from '../../figures/StepError.tsx';
 import type { LabSpec } from '../Lab.tsx';
 import { islandOf } from '../subject.tsx';
 
-export const labs: Record<string, LabSpec> = {
+const labs: Record<string, LabSpec> = {
   'finger-layout': {
     title: 'Fingers of one corner',
     figure: FingerLayout,

@@ -46,7 +46,7 @@ const panelSays = (part: Part) => (v: Values) => (
   </>
 );
 
-export const labs: Record<string, LabSpec> = {
+const labs: Record<string, LabSpec> = {
   strips: {
     title: 'Two strips go from dry to damp',
     figure: RingStrips,

@@ -47,7 +47,7 @@ function inBand(v: Values): string {
   return inside ? 'Only the inside is in the usual band.' : 'Neither is in the usual band.';
 }
 
-export const labs: Record<string, LabSpec> = {
+const labs: Record<string, LabSpec> = {
   'inside-outside': {
     title: 'Inside and outside of one box',
     figure: InsideOutside,

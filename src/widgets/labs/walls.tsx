@@ -15,7 +15,7 @@ import { islandOf } from '../subject.tsx';
 const hollow = (v: Values) => Math.min(v.insideLength, v.insideWidth, v.insideHeight) > 0;
 const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
 
-export const labs: Record<string, LabSpec> = {
+const labs: Record<string, LabSpec> = {
   'heavy-or-thin': {
     title: 'Walls that thicken',
     figure: WallSection,

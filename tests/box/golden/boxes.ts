@@ -9,7 +9,7 @@ import { fields } from '../../../src/box/fields.ts';
 import { exampleBox } from '../reckoned-box.ts';
 import base from './base.json' with { type: 'json' };
 
-export const howMany = 1000;
+const howMany = 1000;
 const seed = 20261126;
 
 const baseBox = { ...exampleBox, ...(base as unknown as Box) };

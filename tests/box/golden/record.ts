@@ -14,14 +14,14 @@ import { workOf } from '../../../src/box/work.ts';
 import { cutListCsv } from '../../../src/notebook/files.ts';
 import { goldenBoxes } from './boxes.ts';
 
-export const sections = ['values', 'verdicts', 'design', 'work', 'csv'] as const;
+const sections = ['values', 'verdicts', 'design', 'work', 'csv'] as const;
 
 /** Numbers to nine digits, so that another order of adding up is no change. */
 const plain = (_: string, value: unknown) =>
   typeof value === 'number' ? (Number.isFinite(value) ? Number(value.toPrecision(9)) : String(value)) : value;
 
 /** Everything about a box, as text by section. */
-export function tell(box: Box): Record<(typeof sections)[number], string> {
+function tell(box: Box): Record<(typeof sections)[number], string> {
   const { values, box: _, ...design } = designBox(box);
   const whole = { values, box, ...design };
   const text = (value: unknown) => JSON.stringify(value, plain, 1) ?? '';

@@ -10,7 +10,7 @@ import { type Corner, type Joint, overlap, plain, type Segment } from './joint.t
 export const mostTails = 50;
 
 /** What each wall gets, on the end's outer face; no segments where the tails would have no root left. */
-export function dovetailLayout(height: number, tails: number, pin: number, slope: number, wall: number) {
+function dovetailLayout(height: number, tails: number, pin: number, slope: number, wall: number) {
   const count = Math.round(tails);
   const taper = wall / slope;
   const pitch = height / count;

@@ -7,7 +7,7 @@ import { type Joint, noise, overlap, plain, type Segment } from './joint.ts';
 export const mostFingers = 200;
 
 /** What a finger joint of that height gives each wall; an end that is lower than its sides loses what lies above it. */
-export function fingerSegments(height: number, width: number, endHeight = height) {
+function fingerSegments(height: number, width: number, endHeight = height) {
   if (!(width > 0 && height / width <= mostFingers)) return { segments: [], sliver: undefined };
   const segments: Segment[] = [];
   let sliver: number | undefined;

@@ -14,7 +14,7 @@ export const keyShare = 2;
 export const keyLeg = (wall: number) => wall * Math.SQRT2;
 
 /** The keys of one corner: `count` in the box, in a lid in proportion to its height, as many as fit. */
-export function keyLayout({ keyZones, boxZone }: CornerSetting, count: number, thickness: number) {
+function keyLayout({ keyZones, boxZone }: CornerSetting, count: number, thickness: number) {
   const wanted = Math.min(Math.max(0, Math.round(count)), mostKeys);
   return keyZones.flatMap(([low, high]) => {
     const height = high - low;
