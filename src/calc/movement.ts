@@ -139,6 +139,19 @@ export const movementOfThickness = relation({
   ...ringAngle,
 });
 
+/** Share of the movement of a flat-sawn width that a quarter-sawn one of the same wood does not make, %. */
+export const quarterSawnSaving = relation({
+  id: 'quarter-sawn-saving',
+  title: 'What quarter-sawn wood saves of the movement',
+  result: { symbol: 'q', name: 'share of the movement saved', unit: '%' },
+  inputs: { e_T: { ...e_T, range: [0.0001, 0.15] }, e_R },
+  expression: '100 (1 - e_R / e_T)',
+  compute: ({ e_T, e_R }) => 100 * (1 - e_R / e_T),
+  evidence: 'derived',
+  source: 'The movement of the width at 90° beside that at 0°.',
+  limits: 'Printed figures are averages of a wood; single boards differ.',
+});
+
 /** How far a square corner leaves square (diamonding), mm per mm of face (radians), when `e_T` and `e_R` are the movements of the change in question. */
 export const outOfSquare = relation({
   id: 'out-of-square',

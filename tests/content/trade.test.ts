@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Box } from '../../src/box/box.ts';
+import { verdicts } from '../../src/box/checks/index.ts';
 import { designBox } from '../../src/box/design.ts';
 import { woods } from '../../src/box/woods.ts';
 import { type CautionName, cautions } from '../../src/box/work/cautions.ts';
@@ -15,6 +16,7 @@ const texts = ['rules/', 'lessons/'].flatMap((folder) =>
   ),
 );
 const rule = (slug: string) => texts.find(([file]) => file === `${slug}.mdx`)![1];
+const lesson = rule;
 const coefficients = (id: string) => {
   const wood = woods.find((one) => one.id === id)!;
   return [wood.tangentialCoefficient!.value, wood.radialCoefficient!.value] as const;
@@ -32,9 +34,39 @@ describe('what quarter-sawn wood saves', () => {
     expect(Math.round(100 * (1 - quarter / flat))).toBe(percent);
   });
 
-  test('stands in the rule by wood, and nobody says that it halves', () => {
+  test('is least in southern magnolia and most in overcup oak, of the woods whose two figures were read', () => {
+    const saved = woods
+      .filter(
+        ({ radialCoefficient: r, tangentialCoefficient: t }) => r?.status === 'read' && t?.status === 'read',
+      )
+      .map(({ name, radialCoefficient: r, tangentialCoefficient: t }) => ({
+        name,
+        percent: 100 * (1 - r!.value / t!.value),
+      }))
+      .sort((one, other) => one.percent - other.percent);
+    expect(saved.length).toBeGreaterThan(50);
+    // Table 13-5: 0.00187 and 0.00230; 0.00183 and 0.00462.
+    expect(saved[0]).toEqual({ name: 'southern magnolia', percent: expect.closeTo(18.7, 1) });
+    expect(saved.at(-1)).toEqual({ name: 'overcup oak', percent: expect.closeTo(60.4, 1) });
+    expect(rule('quarter-sawn-for-lids')).toMatch(
+      /least in southern magnolia, 19 %, and most in overcup oak, 60 %/,
+    );
+    expect(lesson('wood-movement')).toMatch(/from 19 % in southern magnolia to 60 % in overcup oak/);
+  });
+
+  test('is told by wood in the rule, and nobody says that it halves or saves a fixed part', () => {
     expect(rule('quarter-sawn-for-lids')).toMatch(/24 % .*yellow birch.*31 % in walnut.*49 % in cherry/);
-    for (const [file, text] of texts) expect(text, file).not.toMatch(/[Qq]uarter-sawn wood halves/);
+    for (const [file, text] of texts)
+      expect(text, file).not.toMatch(/[Qq]uarter-sawn wood (halves|saves (half|a third))/);
+  });
+
+  test('is reckoned for the reader’s own wood: in walnut 31 %, in sugar maple 53 %', () => {
+    const says = (species: string, ringAngle: number) =>
+      verdicts(designBox({ ...exampleBox, species, ringAngle }).values).find(
+        ({ check }) => check.id === 'quarter-sawn-for-lids',
+      )!.because;
+    expect(says('black-walnut', 0)).toMatch(/this wood moves 31\s% less/);
+    expect(says('sugar-maple', 90)).toMatch(/this wood moves 53\s% less/);
   });
 });
 

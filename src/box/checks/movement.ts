@@ -1,5 +1,6 @@
 /** Checks that the lesson on wood movement teaches. A box whose wood has no figure for its air is not judged. */
 import { panelPractice } from '../../calc/panel.ts';
+import { format } from '../../units/index.ts';
 import type { Values } from '../values.ts';
 import type { Check } from '../verdict.ts';
 import { gapsChecks } from './gaps.ts';
@@ -9,6 +10,12 @@ const open = Number.POSITIVE_INFINITY;
 const slides = (v: Values) => v.kind === 'sliding';
 const swing = (v: Values) => v.moistureDamp - v.moistureDry;
 const glued = (v: Values) => v.bottomSwelling - v.bottomShrinking;
+
+/** What turning the rings upright is worth in this wood. */
+const saved = (v: Values) =>
+  Number.isNaN(v.quarterSawnSaving)
+    ? ''
+    : ` Quarter-sawn, this wood moves ${format(v.quarterSawnSaving, 'percent', { digits: 0, system: 'mm' })} less than flat-sawn.`;
 
 /** Why a number of the year is missing. */
 const unknown = 'The tables have no figure for this wood in this air, so there is no number to judge.';
@@ -37,11 +44,11 @@ export const movementChecks: readonly Check[] = [
     applies: (v) => slides(v) && v.lid === 'solid',
     measure: (v) => v.ringAngle,
     usual: [45, 90],
-    says: {
-      low: 'Nearer to flat-sawn: it moves and cups more. It works if the play is calculated and the groove deep enough.',
+    says: (v) => ({
+      low: `Nearer to flat-sawn: it moves and cups more. It works if the play is calculated and the groove deep enough.${saved(v)}`,
       high: '',
-      inside: 'Nearer to quarter-sawn than to flat-sawn: the lid moves less and stays flatter.',
-    },
+      inside: `Nearer to quarter-sawn than to flat-sawn: the lid moves less and stays flatter.${saved(v)}`,
+    }),
   }),
   check({
     id: 'build-in-the-middle',

@@ -52,7 +52,7 @@ export function refuse(condition: Condition, v: Values): Refusal {
   const row = fields[field];
   const what = condition.what(v);
   if (typeof wanted === 'string' && row.type === 'choice')
-    return { id, what, mend: `Choose “${row.options[wanted]}” for the ${row.label}.`, field, to: wanted };
+    return { id, what, mend: `Choose “${row.options[wanted]}” under “${row.label}”.`, field, to: wanted };
   if (typeof wanted !== 'number' || !Number.isFinite(wanted) || row.type !== 'number' || limit === 'choose')
     return { id, what, mend: `No ${row.label} mends this alone: change the other sizes first.`, field };
   const to = safe(wanted, limit);

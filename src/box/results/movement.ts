@@ -25,6 +25,8 @@ export interface MovementResults {
   /** Fraction of the width per 1 % MC, for solid wood at the box's ring angle: from today up, and down. */
   readonly movementUp: number;
   readonly movementDown: number;
+  /** What quarter-sawn wood of this kind saves of the movement of flat-sawn, %. */
+  readonly quarterSawnSaving: number;
   /** All in mm. The gap at each side that would do; the sizes to cut, and the play today that they leave across the grain. */
   readonly bottomGapNeeded: number;
   readonly bottomWidth: number;
@@ -188,6 +190,16 @@ const engages = { rule: 'lid-engagement' };
 export const movementResults: ResultTable<keyof MovementResults, V> = {
   movementUp: perPoint('movement per point of moisture, going up', (v) => v.moistureDamp),
   movementDown: perPoint('movement per point of moisture, going down', (v) => v.moistureDry),
+  quarterSawnSaving: row(
+    movement.quarterSawnSaving,
+    (v) => ({ e_T: v.tangentialCoefficient, e_R: v.radialCoefficient }),
+    {
+      label: 'saved of the movement by quarter-sawn wood of this kind',
+      kind: 'percent',
+      digits: 0,
+      rule: 'quarter-sawn-for-lids',
+    },
+  ),
 
   bottomGapNeeded: needed('bottom', panel.gapPerSide, 'gap to leave at each side of the bottom', floats),
   bottomWidth: row(

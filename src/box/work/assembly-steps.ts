@@ -11,28 +11,31 @@ const diagonals = { aim: 0.5, most: 1 } as const;
 const amount = (value: number, kind: 'mass' | 'force', digits: 0 | 2 = 0) =>
   ({ value, kind, digits }) as const;
 
-export function glueSteps({ box, plan, bottom }: Planned, amounts: Amounts): Step[] {
+export function glueSteps({ box, plan, bottom, lid }: Planned, amounts: Amounts): Step[] {
   const [a, b] = [plan.length - 2 * plan.wall, plan.width - 2 * plan.wall];
-  const lean = { value: angleFromDiagonals(a, b, diagonals.most), kind: 'angle', digits: 2 } as const;
+  const lean = { value: angleFromDiagonals(a, b, diagonals.most), kind: 'angle', digits: 1 } as const;
   const frame = box.kind === 'lift-off' ? 'box and lid, each' : 'the box';
+  // A panel that is left out before the corners close never goes in.
+  const lidPanel = lid && box.kind !== 'sliding';
   return [
     {
       id: 'inside',
-      does: say`Sand and finish the inside faces. Tape the joints first: no finish where glue goes.`,
+      does: say`Sand and finish the inside faces. Tape the joints first: no finish where glue goes, and no drying oil inside a box that shuts.`,
       check: say`Bare wood on every glued face.`,
       caution: 'panelFinish',
+      rule: 'nothing-oily-inside',
     },
     {
       id: 'dry-fit',
-      does: say`Put ${frame} together dry: bottom in, clamps set, blocks taped on. Write down the order and time it.`,
-      check: say`Done in under half the glue’s open time, ${String(openTime.low / 2)} to ${String(openTime.high / 2)} minutes for white or yellow glue. Diagonals within ${mm(diagonals.aim, { digits: 1 })}; ${mm(diagonals.most)} is the limit and means ${lean} off square.`,
+      does: say`Put ${frame} together dry: ${lidPanel ? 'bottom and lid panel' : 'bottom'} in, clamps set, blocks taped on. Write down the order and time it.`,
+      check: say`Done in under half the glue’s open time, ${String(openTime.low / 2)} to ${String(openTime.high / 2)} minutes for white or yellow glue. Diagonals within ${mm(diagonals.aim, { digits: 1 })}; ${mm(diagonals.most)} is the limit and means about ${lean} off square.`,
       rule: 'dry-fit-in-half-the-open-time',
     },
     {
       id: 'glue',
       does: say`Spread a thin even film, in all ${amount(amounts.glue.low, 'mass', 2)} to ${amount(amounts.glue.high, 'mass', 2)}. ${
         bottom?.glued ? 'Glue in the bottom.' : 'Bottom in, without glue in its groove.'
-      } Clamp with even contact; joints that fit need little force.`,
+      }${lidPanel ? ' Lid panel in, without glue.' : ''} Clamp with even contact; joints that fit need little force.`,
       check: say`Diagonals again, top and bottom, while the glue is wet: squeeze the longer one by hand or with one light clamp; never press a tight panel home with clamps. On a flat plate the box rocks by no more than ${mm(0.2, { digits: 1 })}.`,
       caution: undefined,
       rule: 'solid-floats-plywood-may-be-glued',

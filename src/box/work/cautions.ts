@@ -10,7 +10,7 @@ export interface Caution {
 
 const all = {
   machines: {
-    says: 'Guards on, riving knife or spreader in place, push stick for the last 300 mm (12 in), eyes and ears protected. No piece under 305 mm (12 in) over a jointer (surface planer), through a planer (thicknesser) or ripped freehand; nothing thinner than the planer’s manual allows.',
+    says: 'Guards on, riving knife or spreader in place, push stick for the last 300 mm (12 in), eyes and ears protected, the dust extracted. No piece under 305 mm (12 in) over a jointer (surface planer), through a planer (thicknesser) or ripped freehand; nothing thinner than the planer’s manual allows.',
     sources: ['hse-wis16', 'hse-wis17', 'osha-1910-213'],
   },
   crosscut: {
@@ -30,12 +30,16 @@ const all = {
     sources: ['hse-wis16'],
   },
   resaw: {
-    says: 'Resawing is a deep cut that pinches and binds: a band saw with a sharp wide blade, the guide just above the wood, a tall fence and push blocks, fingers never in line with the blade. Not on a table saw without training for it; a frame saw does it by hand.',
+    says: 'Resawing is a deep cut that pinches and binds: a band saw with a sharp wide blade, the guide just above the wood, a tall fence and push blocks, fingers never in line with the blade, the dust extracted. Not on a table saw without training for it; a frame saw does it by hand.',
     sources: [],
   },
   shortPanel: {
     says: 'This panel is shorter than 305 mm (12 in) or thin: plane it by hand, or on a longer carrier board, or while it is joined to another part; saw and rabbet it on a sled that holds it, or by hand. It does not go through a machine on its own; no machine takes stock thinner than its manual allows.',
     sources: ['hse-wis16', 'hse-wis17'],
+  },
+  plywood: {
+    says: 'Plywood with a knife: several light passes along a clamped straightedge, fingers off its edge. At a saw thin panels flutter and climb: hold them down on a backing sheet or a sled. Their dust harms like that of any wood.',
+    sources: ['hse-wood-dust'],
   },
   smallStock: {
     says: 'Small strips split, lift and are thrown: saw them off a longer piece by hand or on a sled that holds them, and never with fingers beside the blade.',
@@ -49,7 +53,7 @@ const all = {
     says: 'Clamp the lid on a backing board: a loose panel catches on the bit and spins. Hair, sleeves and gloves away from the bit; the drill’s manual gives its speed.',
     sources: [],
   },
-  chisel: { says: 'Clamp the part. Both hands stay behind the cutting edge.', sources: [] },
+  chisel: { says: 'Clamp the work. Both hands stay behind the cutting edge.', sources: [] },
   keys: {
     says: 'Hold the box in a cradle that covers the blade where it comes out, both hands behind it. A hand saw does it well.',
     sources: [],

@@ -1,6 +1,6 @@
 /** Joints and grooves: which comes first depends on the joint. */
 import type { Planned, Step } from './step.ts';
-import { mm, say, size, type Words } from './words.ts';
+import { mm, panel, say, size, type Words } from './words.ts';
 
 /** Cuts of the joint before the glue-up; keys come after it. */
 export function jointSteps(design: Planned): Step[] {
@@ -33,7 +33,7 @@ export function jointSteps(design: Planned): Step[] {
       return [
         {
           id: 'joint',
-          does: say`Gauge ${mm(plan.wall)} around every end. Saw the tails on the sides, mark the pins from them with a knife, saw and chop the pins.`,
+          does: say`Gauge ${size(plan.wall)} around every end. Saw the tails on the sides, mark the pins from them with a knife, saw and chop the pins.`,
           check: say`Each corner goes together halfway by hand. Do not close it fully more than once.`,
           caution: 'chisel',
         },
@@ -42,7 +42,7 @@ export function jointSteps(design: Planned): Step[] {
       return [
         {
           id: 'joint',
-          does: say`Cut the rabbets at both ends of each side, ${mm(plan.wall / 2)} deep and ${mm(plan.wall)} wide.`,
+          does: say`Cut the rabbets at both ends of each side, ${mm(plan.wall / 2)} deep and ${size(plan.wall)} wide, the side held to a sled or miter gauge with a backing block behind it.`,
           check: say`The end stands flush with the side’s end, inside face tight.`,
           caution: 'groove',
         },
@@ -52,8 +52,14 @@ export function jointSteps(design: Planned): Step[] {
         {
           id: 'joint',
           does: say`Cut the spline grooves in all miter faces from one setting.`,
-          check: say`With a spline in, the outer points of the miter meet.`,
+          check: say`Held together dry, the two grooves of a corner face each other along their whole length.`,
           caution: 'upright',
+        },
+        {
+          id: 'splines',
+          does: say`Make the splines, ${panel(box.keyThickness)} thick, their grain across the miter: crosscut them from the end of a wide board, then fit each to its groove.`,
+          check: say`Each slides in by hand, and the outer points of the miter meet.`,
+          caution: 'smallStock',
         },
       ];
     default:
@@ -84,7 +90,7 @@ export function grooveSteps({ grooves }: Planned, onStrip: boolean): Step[] {
       does: onStrip
         ? say`Cut the grooves along the whole strip, inside face, while it is still long.`
         : say`Cut the through grooves, inside faces only, each edge as the set-up says.`,
-      check: say`A scrap of the real panel slides in without force, and the depth is the same at both ends.`,
+      check: say`A scrap as thick as the panel’s edge (of plywood: of the same sheet) slides in without force, and the depth is the same at both ends.`,
       caution: 'groove',
       rule: 'groove-order',
     });

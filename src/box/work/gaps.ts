@@ -42,7 +42,7 @@ function rows(panel: FittedPanel | undefined, name: string, slides: boolean): Ga
           {
             what: `${name}, gap at each end along the grain`,
             value: gap(gapAlong),
-            note: 'Wood hardly moves along the grain.',
+            note: material === 'plywood' ? year : 'Wood hardly moves along the grain.',
           },
         ]
       : []),
@@ -71,7 +71,10 @@ export function gapsOf(design: Design): Gaps {
             {
               what: 'bottom’s groove, wider than the tongue by',
               value: gap(practice.bottomSlip),
-              note: 'Measure the real panel first.',
+              note:
+                box.bottom === 'plywood' && plan.bottomThickness <= box.bottomTongue
+                  ? 'Measure the real sheet first.'
+                  : 'The edge is fitted to the groove.',
             },
           ]
         : []),

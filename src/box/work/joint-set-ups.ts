@@ -1,5 +1,6 @@
 /** Set-ups of the four corners: stops for the lengths, and what each kind of joint needs. */
 
+import { INCH } from '../../units/index.ts';
 import { isMitered } from '../box.ts';
 import type { Corner } from '../parts/joints/joint.ts';
 import { keyLeg, splineSection } from '../parts/joints/miter.ts';
@@ -8,16 +9,16 @@ import type { Planned } from './step.ts';
 import { type Amount, mm, say, size, type Words } from './words.ts';
 
 const angle = (value: number): Amount => ({ value, kind: 'angle', digits: 1 });
-const fine = (value: number): Amount => mm(value, { digits: 2 });
 /** What a caliper reads: 1/64 in would hide a fit. */
 const caliper = (value: number): Amount => mm(value, { digits: 2, denominator: 1000 });
+/** A cutter that is sold by a fraction keeps its name; a key that is 7/64 in thick does not hold in what is called 1/8 in. */
+const cutter = (value: number): Amount =>
+  Number.isInteger((value * 64) / INCH) ? mm(value, { digits: 2 }) : caliper(value);
 
 /** Stops for cutting the walls to length; opposite walls come off one stop. */
 export function lengthSetUps(design: Planned): SetUp[] {
-  const { parts, plan } = design;
+  const { parts } = design;
   const lengthOf = (name: string) => parts.find((part) => part.name === name)?.finished.length ?? 0;
-  const liner = parts.find(({ name }) => name === 'liner-left')?.finished.length;
-  const linerEnd = parts.find(({ name }) => name === 'liner-front')?.finished.length;
   return [
     {
       id: 'lengths',
@@ -31,20 +32,6 @@ export function lengthSetUps(design: Planned): SetUp[] {
         ? say`Lengths from point to point, on the outside. One stop for each pair.`
         : say`One stop for each pair; every wall with the same edge against the fence.`,
     },
-    ...(liner !== undefined && linerEnd !== undefined
-      ? [
-          {
-            id: 'liner-lengths',
-            cut: say`liner to length, ${mm(plan.values.linerThickness)} thick`,
-            settings: [
-              { what: 'long strips', value: mm(liner, { round: 'down' }) },
-              { what: 'short strips', value: mm(linerEnd, { round: 'down' }) },
-              { what: 'saw tilt', value: angle(45) },
-            ],
-            note: say`Point to point. Fit them to the box as it came out, not to the drawing.`,
-          },
-        ]
-      : []),
   ];
 }
 
@@ -70,7 +57,7 @@ export function jointSetUps(design: Planned): SetUp[] {
           settings: [
             { what: 'cutter, and pin of the jig', value: caliper(plan.values.slotWidth) },
             { what: 'cutter to pin', value: caliper(plan.values.cutterToPin) },
-            { what: 'depth', value: mm(wall) },
+            { what: 'depth', value: size(wall) },
             { what: 'slot minus finger', value: caliper(box.fingerFit) },
           ],
           note: say`If a test slot comes out wider or narrower, set the distance to that slot less the play, put half of both together into the box as the finger width, and print again: the layout follows. Lower edge against the pin. Sides begin with a finger, ends with a slot. For ends that stand proud add ${mm(0.4)} to ${mm(0.8)} to the depth.`,
@@ -84,7 +71,7 @@ export function jointSetUps(design: Planned): SetUp[] {
           cut: say`tails on the sides, pins on the ends`,
           settings: [
             { what: 'slope', value: angle((Math.atan(1 / box.dovetailSlope) * 180) / Math.PI) },
-            { what: 'gauge line, from the end', value: mm(wall) },
+            { what: 'gauge line, from the end', value: size(wall) },
             { what: 'tail, wide side', value: mm(tail ? tail.to - tail.from : 0) },
             { what: 'pin, narrow side', value: mm(box.pinWidth) },
           ],
@@ -99,7 +86,7 @@ export function jointSetUps(design: Planned): SetUp[] {
           cut: say`rabbet at both ends of each side, inside face`,
           settings: [
             { what: 'depth', value: mm(wall / 2) },
-            { what: 'width', value: mm(wall) },
+            { what: 'width', value: size(wall) },
           ],
           note: say`The ends stand in it; they get no cut.`,
         },
@@ -110,8 +97,8 @@ export function jointSetUps(design: Planned): SetUp[] {
           id: 'keys',
           cut: say`slots for keys, across the glued corners`,
           settings: [
-            { what: 'cutter', value: fine(box.keyThickness) },
-            { what: 'depth, along the diagonal', value: mm(wall) },
+            { what: 'cutter', value: cutter(box.keyThickness) },
+            { what: 'depth, along the diagonal', value: size(wall) },
             { what: 'shows on each wall', value: mm(keyLeg(wall)) },
             { what: 'cradle', value: angle(45) },
           ],
@@ -128,7 +115,7 @@ export function jointSetUps(design: Planned): SetUp[] {
               id: 'splines',
               cut: say`spline grooves in all miter faces`,
               settings: [
-                { what: 'cutter', value: fine(box.keyThickness) },
+                { what: 'cutter', value: cutter(box.keyThickness) },
                 { what: 'depth', value: mm(section.depth) },
                 {
                   what: 'from the heel (inner edge)',

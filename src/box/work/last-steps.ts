@@ -1,7 +1,8 @@
 /** Surface, finish, and the lid, which is fitted after the finish. */
 import type { Amounts } from './amounts.ts';
+import { cautionForPanel } from './panel-steps.ts';
 import type { Planned, Step } from './step.ts';
-import { gap, mm, panel, say } from './words.ts';
+import { gap, mm, panel, say, sizeOf } from './words.ts';
 
 const volume = (value: number) => ({ value, kind: 'volume', digits: 1 }) as const;
 
@@ -26,11 +27,13 @@ export function surfaceSteps({ box, saw }: Planned, { finish }: Amounts): Step[]
     },
     {
       id: 'finish',
-      does: say`Finish the outside: ${volume(finish.low)} to ${volume(finish.high)} for a coat over all faces. ${
+      does: say`Finish the outside${
+        box.kind === 'sliding' ? ', and the lid on both faces, without drying oil on its underside' : ''
+      }: ${volume(finish.low)} to ${volume(finish.high)} for a coat over all faces. ${
         box.kind === 'sliding'
           ? 'No film in the lid’s grooves or on its edges: wax.'
           : 'Keep it thin where the lid fits.'
-      } No drying oil inside a box that shuts.`,
+      }`,
       check: say`Dry as the label says before the lid is fitted.`,
       caution: 'rags',
     },
@@ -47,6 +50,7 @@ export function lidSteps(design: Planned): Step[] {
               id: 'fit-lid',
               does: say`After the finish is dry fit the lid: plane both edges equally to ${panel(lid.width)}. Wax the grooves.`,
               check: say`${gap(lid.playToday)} of play beside it at today’s air, both sides together. It runs by its own weight at 45°.`,
+              caution: cautionForPanel(lid.material, lid.length, lid.tongue),
               rule: 'lid-clearance',
             },
             last(design),
@@ -59,6 +63,7 @@ export function lidSteps(design: Planned): Step[] {
           id: 'liner',
           does: say`Fit the liner, its upper edges chamfered. After the finish is dry plane it above the rim until the lid slips over.`,
           check: say`${gap(box.lidRoom)} of room on each side, the lid turned either way.`,
+          caution: 'chisel',
         },
         last(design),
       ];
@@ -80,13 +85,13 @@ export function lidSteps(design: Planned): Step[] {
 }
 
 /** The liner's strip, before it is mitered into its four pieces. */
-function linerStep({ parts, box }: Planned): Step[] {
+function linerStep({ parts }: Planned): Step[] {
   const long = parts.find(({ name }) => name === 'liner-left');
   if (!long) return [];
   return [
     {
       id: 'liner-strip',
-      does: say`Plane one long strip for the liner to ${mm(box.linerThickness)} and rip it to ${mm(long.finished.width)}; only then miter its four pieces, to the box as it came out.`,
+      does: say`Plane one long strip for the liner to ${sizeOf(long, 'thickness')} and rip it to ${sizeOf(long, 'width')}; only then miter its four pieces, to the box as it came out.`,
       check: say`Each piece springs into place without forcing the walls apart.`,
       caution: 'smallStock',
     },

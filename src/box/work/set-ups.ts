@@ -3,8 +3,9 @@
 import { bottomRabbet } from '../parts/panels.ts';
 import type { Groove } from '../parts/part.ts';
 import { jointSetUps, lengthSetUps } from './joint-set-ups.ts';
+import { linerSetUps } from './liner-set-ups.ts';
 import { groovesOnStrip, type Planned } from './step.ts';
-import { type Amount, gap, mm, panel, say, type Words } from './words.ts';
+import { type Amount, mm, panel, say, type Words } from './words.ts';
 
 export interface Setting {
   readonly what: string;
@@ -117,13 +118,6 @@ function panelSetUps({ plan, bottom, lid, lidRun, saw, hinges, box }: Planned): 
       ],
       note: say`Each leaf is let in just under half the knuckle.`,
     });
-  if (box.kind === 'lift-off')
-    found.push({
-      id: 'liner',
-      cut: say`liner, above the rim`,
-      settings: [{ what: 'planed thinner by', value: gap(box.lidRoom) }],
-      note: say`Only the part that stands up; after the finish has dried.`,
-    });
   return found;
 }
 
@@ -138,5 +132,6 @@ export function setUpsOf(design: Planned): SetUp[] {
     ...joint,
     ...(first ? [] : grooves),
     ...panelSetUps(design),
+    ...linerSetUps(design),
   ];
 }

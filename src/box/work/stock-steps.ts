@@ -1,4 +1,5 @@
 /** Before the joints: air, wood, thickness, marks, lengths. */
+import { INCH } from '../../units/index.ts';
 import { isMitered } from '../box.ts';
 import { stockOf } from '../stock.ts';
 import type { Planned, Step } from './step.ts';
@@ -6,12 +7,20 @@ import { mm, say, size, type Words } from './words.ts';
 
 const percent = (value: number) => ({ value, kind: 'percent', digits: 0 }) as const;
 
+/** When wood of this thickness, mm, has settled: two weighings close together say nothing about the core of a thick piece. */
+const settled = (thickness: number): Words =>
+  thickness <= weighedIn3Days
+    ? say`Two weighings 3 days apart agree within 0.3 %`
+    : say`Two weighings, one or two weeks apart because it is thick, agree within 0.3 %`;
+/** Up to 12 mm, or 1/2 in, three days show what is still to come: see the rule on waiting. */
+const weighedIn3Days = INCH / 2;
+
 /** How the walls are brought to thickness. */
 function planed({ box, plan }: Planned): Words {
   const thick = mm(plan.wall + 2 * box.planing, { round: 'up' });
   return box.wallsFrom === 'bookmatched'
     ? say`Open the pair like a book and mark it. Plane both halves, all faces equally, from ${thick} to ${size(plan.wall)}, still joined end to end.`
-    : say`Plane one face and one edge true, then the strip for the walls from ${thick} to ${size(plan.wall)}, both faces equally, before it is cut into walls.`;
+    : say`Plane one face and one edge true, then each strip for walls from ${thick} to ${size(plan.wall)}, both faces equally, before it is cut into walls.`;
 }
 
 /** Slices out of the thickness of a board, if it is thick enough for more than one. */
@@ -30,7 +39,7 @@ function resawing(design: Planned): Step[] {
     {
       id: 'resaw',
       does: say`Resaw the board on edge into slices of ${list}, each with what will be planed off. Stand them on edge with air on both sides for some days: a fresh inner face is damper than the outer one.`,
-      check: say`Two weighings 3 days apart agree within 0.3 %, and no slice bends any more.`,
+      check: say`${settled(Math.max(...slices.map(({ sawn }) => sawn)))}, and no slice bends any more.`,
       caution: 'resaw',
       rule: 'cut-oversize-and-rest',
     },
@@ -49,7 +58,7 @@ export function stockSteps(design: Planned): Step[] {
     {
       id: 'settle',
       does: say`Cut the board no shorter than the runs of parts need, as drawn above. Stand it on edge with air on both sides, and weigh an offcut.`,
-      check: say`Two weighings 3 days apart agree within 0.3 %.`,
+      check: say`${settled(box.boardThickness)}.`,
       caution: 'crosscut',
       rule: 'short-pieces-stay-joined',
     },
@@ -66,7 +75,7 @@ export function stockSteps(design: Planned): Step[] {
       does:
         box.wallsFrom === 'bookmatched'
           ? say`Mark one half front and side, the other back and side. Draw a triangle over the upper edges; write in, out and up on every face.`
-          : say`Mark the walls along the strip: front, side, back, side. Draw a triangle over the upper edges; write in, out and up on every face.`,
+          : say`Mark the walls along ${box.kind === 'lift-off' ? 'each' : 'the'} strip: front, side, back, side. Draw a triangle over the upper edges; write in, out and up on every face.`,
       check: say`Every part shows which face is in and which edge is up.`,
     },
     {
@@ -83,9 +92,11 @@ export function stockSteps(design: Planned): Step[] {
 
 /** First ends, checked, before any second end. */
 export function lengthSteps(design: Planned): Step[] {
-  const { parts, plan } = design;
+  const { box, parts, plan } = design;
   const of = (name: string) => parts.find((part) => part.name === name)?.finished.length ?? 0;
-  const tilt = isMitered(design.box);
+  const tilt = isMitered(box);
+  const liftsOff = box.kind === 'lift-off';
+  const highest = liftsOff ? Math.max(plan.rim, plan.height - plan.rim) : plan.height + plan.sawn;
   return [
     ...(tilt
       ? [
@@ -103,13 +114,13 @@ export function lengthSteps(design: Planned): Step[] {
       does: tilt ? say`Miter the first end of every wall.` : say`Cut the first end of every wall square.`,
       check: tilt
         ? say`Square across the width, against the light, before any second end is cut.`
-        : say`Square to the marked edge and to the face, against the light: within ${mm(0.1)} over ${size(plan.height)}. Only then the second end.`,
+        : say`Square to the marked edge and to the face, against the light: within ${mm(0.1)} over ${size(highest)}. Only then the second end.`,
       caution: 'crosscut',
       rule: 'first-end-square-before-the-second',
     },
     {
       id: 'second-ends',
-      does: say`Set a stop and cut both sides to ${size(of('left'))}, then both ends to ${size(of('front'))}.`,
+      does: say`Set a stop and${liftsOff ? ', for the box and for its lid,' : ''} cut both sides to ${size(of('left'))}, then both ends to ${size(of('front'))}.`,
       check: say`Opposite walls, held together, differ by no more than ${mm(0.1)}.`,
       caution: 'crosscut',
     },

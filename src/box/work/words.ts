@@ -3,7 +3,10 @@
  *
  *     say`Cut both to ${mm(200)}.`
  */
+
 import { type FormatOptions, format, type Kind, type UnitSystem } from '../../units/index.ts';
+import type { Part, Size } from '../parts/part.ts';
+import { shownSize } from '../parts/shown-size.ts';
 
 /** A number in a sentence. */
 export interface Amount extends Omit<FormatOptions, 'system'> {
@@ -32,6 +35,8 @@ export const mm = (value: number, options: Omit<FormatOptions, 'system'> = {}): 
 });
 /** The size of a wall, printed as in the cut list: one length never reads 1/32 in here and 1/64 in there. */
 export const size = (value: number): Amount => ({ value, kind: 'length' });
+/** A finished size of a part, printed as in the cut list. */
+export const sizeOf = (part: Part, side: keyof Size): Amount => shownSize(part, 'finished', side);
 /** Gaps round up. */
 export const gap = (value: number): Amount => mm(value, { round: 'up', digits: 2 });
 /** Panels and tongues round down. */

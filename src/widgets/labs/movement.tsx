@@ -52,7 +52,7 @@ const labs: Record<string, LabSpec> = {
     figure: RingStrips,
     controls: ['ringAngle', 'species'],
     more: ['humidityDry', 'humidityDamp', 'temperature'],
-    results: ['moistureDry', 'moistureDamp'],
+    results: ['quarterSawnSaving', 'moistureDry', 'moistureDamp'],
     says: (v) => {
       const [flat, quarter] = [0, 90].map((angle) =>
         changeOf(v, v.bottomWidth, v.moistureDry, v.moistureDamp, angle),
