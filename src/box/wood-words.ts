@@ -5,8 +5,7 @@ import { woodById } from './woods.ts';
 /** The name, with a mark on averages over several species and on figures from memory. */
 export function woodLabel({ name, isGroup, radialCoefficient, tangentialCoefficient }: Wood): string {
   const remembered = [radialCoefficient, tangentialCoefficient].some((of) => of?.status === 'from memory');
-  const notes = [isGroup && 'group average', remembered && 'from memory'].filter(Boolean);
-  return notes.length > 0 ? `${name} (${notes.join(', ')})` : name;
+  return `${name}${remembered ? '†' : ''}${isGroup ? ' (group average)' : ''}`;
 }
 
 const worth = {
