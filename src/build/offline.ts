@@ -1,7 +1,26 @@
 /** Offline use: after the build, a service worker that keeps every page and file of the site on the device. */
+import { createHash } from 'node:crypto';
+import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { generateSW } from 'workbox-build';
+import { generateSW, type ManifestTransform } from 'workbox-build';
+
+/**
+ * Adds the checksum of each file whose name stays when its content changes. While a server or a network between still
+ * gives some pages of the version before, the new worker then refuses to be installed and is tried again later: it
+ * never keeps a page together with scripts of another version.
+ */
+const withChecksums =
+  (folder: string): ManifestTransform =>
+  async (entries) => ({
+    manifest: await Promise.all(
+      entries.map(async (entry) => {
+        if (entry.revision === null) return entry;
+        const content = await readFile(folder + decodeURI(entry.url));
+        return { ...entry, integrity: `sha256-${createHash('sha256').update(content).digest('base64')}` };
+      }),
+    ),
+  });
 
 /**
  * Writes `service-worker.js` beside the pages of a built site. Its addresses are relative, so that it also works below a
@@ -18,7 +37,8 @@ export const writeServiceWorker = (folder: string) =>
     inlineWorkboxRuntime: true,
     sourcemap: false,
     // Names with a hash never change their content.
-    dontCacheBustURLsMatching: /^_astro\//,
+    dontCacheBustURLsMatching: /^(_astro\/|relations-)/,
+    manifestTransforms: [withChecksums(folder)],
     // A question mark in an address changes nothing in a site of files.
     ignoreURLParametersMatching: [/.*/],
     // A new version is fetched in the background and waits until the pages that are open are closed: they go on with

@@ -1,6 +1,6 @@
 /**
  * Vite plugin: the browser's code carries relations without their words. Titles, expressions, sources, limits and names
- * of symbols are for pages while they are built, and for `relations.json`, which a page fetches when a reason is opened.
+ * of symbols are for pages while they are built, and for `relations-….json`, which a page fetches when a reason is opened.
  * It saves about a third of the calculation's size. Files in `src/calc` only, and only the client's build.
  */
 import type { Plugin } from 'vite';

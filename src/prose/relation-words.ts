@@ -1,5 +1,8 @@
 /** Everything a page says about a relation, made while the site is built. */
+
 import { getCollection } from 'astro:content';
+import { createHash } from 'node:crypto';
+import { relations } from '../calc/index.ts';
 import type { Card } from '../calc/relation.ts';
 import type { RelationWords } from '../widgets/words.ts';
 import { equationOf } from './equation.ts';
@@ -28,3 +31,14 @@ export async function wordsOf(of: readonly Card[]): Promise<Record<string, Relat
     }),
   );
 }
+
+const text = wordsOf([...relations.values()]).then((words) => JSON.stringify(words));
+
+/**
+ * The words of all relations as a file for pages that open a reason. Its name changes with its content, so that a page
+ * never gets the words of another version than its own numbers.
+ */
+export const wordsFile = text.then((json) => ({
+  name: `relations-${createHash('sha256').update(json).digest('hex').slice(0, 8)}.json`,
+  json,
+}));

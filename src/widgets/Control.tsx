@@ -82,6 +82,9 @@ export function NumberControl({ field, value, system, set: change }: NumberContr
           if (typed.value === toField(value, field.kind, system)) typed.value = undefined;
         }}
         onKeyDown={(event) => {
+          // The browser tells of no change, but what could not be fetched before may be there now.
+          if (event.key === 'Enter' && event.currentTarget.value === refused.value?.text)
+            void read(refused.value.text);
           if (event.key !== 'Escape') return;
           typed.value = undefined;
           refused.value = undefined;

@@ -1,10 +1,10 @@
 /**
  * The words of relations: title, equation, names of symbols, evidence and source. A page is built with those of its
- * results; the browser's code carries none of them, and fetches them when the first reason is opened.
+ * results; the browser's code carries none of them, and fetches them when the first reason is opened. The page says where
+ * they are, so that they are those of its own version.
  */
 
 import { signal } from '@preact/signals';
-import { href } from './href.ts';
 
 export interface RelationWords {
   readonly title: string;
@@ -32,7 +32,7 @@ let asked: Promise<void> | undefined;
 
 /** In the browser: fetches the words once; a failure is told, and the next opening tries again. */
 export function fetchWords(): Promise<void> {
-  asked ??= fetch(href('relations.json'))
+  asked ??= fetch(document.documentElement.dataset.words ?? '')
     .then((answer) => (answer.ok ? answer.json() : Promise.reject(new Error(answer.statusText))))
     .then((found: Record<string, RelationWords>) => {
       words.value = found;

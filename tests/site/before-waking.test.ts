@@ -1,4 +1,4 @@
-/** What is done before a page is awake is not lost, what cannot be fetched says so, and focus stays with the reader. */
+/** What is done before a page is awake is not lost, and focus stays with the reader. */
 import { expect, type Page, test } from '@playwright/test';
 import { open } from './site.ts';
 
@@ -39,32 +39,6 @@ test('a guess chosen and given before the page is awake is taken over', async ({
   await guess.getByRole('button', { name: 'this is my guess' }).click();
   wake();
   await expect(guess).toContainText('Right.');
-});
-
-test.describe('a part that cannot be fetched', () => {
-  test('leaves the typed text in its field with words beside it, and the last value in force', async ({
-    page,
-  }) => {
-    await open(page, 'my-box/');
-    await page.route('**/_astro/*.js', (route) => route.abort());
-    const wall = page.getByRole('textbox', { name: /^wall thickness/ });
-    await wall.fill('11');
-    await wall.press('Enter');
-    await expect(page.getByRole('alert').filter({ hasText: 'could not be fetched' })).toBeVisible();
-    await expect(wall).toHaveValue('11');
-    await expect(page.getByRole('slider', { name: /^wall thickness/ })).toHaveAttribute(
-      'aria-valuetext',
-      '8 millimeters',
-    );
-  });
-
-  test('is said where a reason is asked for', async ({ page }) => {
-    await open(page, 'my-box/');
-    await page.route('**/_astro/*.js', (route) => route.abort());
-    await page.locator('.all-numbers > summary').click();
-    await page.locator('.result summary').first().click();
-    await expect(page.locator('.reason').first()).toContainText('could not be fetched');
-  });
 });
 
 test('the answer of a guess gets the focus and is announced; to guess again leads back to the field and covers again', async ({

@@ -77,6 +77,11 @@ export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
               aria-invalid={bad ? 'true' : undefined}
               aria-describedby={bad ? `${id}m` : undefined}
               onChange={(event) => void read(column, event.currentTarget.value)}
+              onKeyDown={(event) => {
+                // The browser tells of no change, but what could not be fetched before may be there now.
+                if (event.key === 'Enter' && event.currentTarget.value === bad?.text)
+                  void read(column, bad.text);
+              }}
             />
           </label>
         );

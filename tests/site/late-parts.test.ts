@@ -1,0 +1,164 @@
+/**
+ * What a page fetches late may be gone: the network fails, or a new version has taken its place. Then words beside the
+ * field say so, what was typed stays, and when the part is there again the same step works.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import { dist, open } from './site.ts';
+
+test.use({ locale: 'en-GB' });
+
+/** The scripts of the built site that fetch other scripts late, as text. */
+const scripts = readdirSync(join(dist, '_astro'))
+  .filter((name) => name.endsWith('.js'))
+  .map((name) => readFileSync(join(dist, '_astro', name), 'utf8'));
+/** Every file that some script fetches late. */
+const late = scripts
+  .flatMap((script) => [...script.matchAll(/\bimport\([`'"]\.\/([^`'"]+)[`'"]\)/g)].map(([, name]) => name!))
+  .concat(readdirSync(dist).filter((name) => name.startsWith('relations-')))
+  .sort();
+
+/** Keeps the late files from a page until they are given back. @returns their names, as far as they were asked for */
+async function keepBack(page: Page, asked: Set<string>): Promise<() => Promise<void>> {
+  const isLate = (url: URL) => late.includes(url.pathname.split('/').at(-1)!);
+  await page.route(isLate, (route) => {
+    asked.add(new URL(route.request().url()).pathname.split('/').at(-1)!);
+    return route.abort();
+  });
+  return () => page.unroute(isLate);
+}
+
+const typed = async (field: Locator, text: string) => {
+  await field.fill(text);
+  await field.press('Enter');
+};
+
+test('every file that is fetched late has a step that says so when it is missing, and goes on when it is there', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  expect(
+    scripts.join('').match(/\bimport\(/g),
+    'each late file is fetched under its plain name',
+  ).toHaveLength(late.filter((name) => name.endsWith('.js')).length);
+  const asked = new Set<string>();
+  let giveBack = await keepBack(page, asked);
+
+  await test.step('a number, a size among the things, a reason and the drawings of my box', async () => {
+    await open(page, 'my-box/');
+    const wall = page.getByRole('textbox', { name: /^wall thickness/ });
+    await typed(wall, '11');
+    await expect(page.getByRole('alert').filter({ hasText: 'Your text stays here' })).toBeVisible();
+    await expect(wall).toHaveValue('11');
+    await expect(page.getByRole('slider', { name: /^wall thickness/ })).toHaveAttribute(
+      'aria-valuetext',
+      '8 millimeters',
+    );
+
+    const thing = page.locator('.item').first();
+    const length = thing.getByRole('textbox', { name: /^length/ });
+    await typed(length, '55');
+    await expect(thing.getByRole('alert')).toContainText('Your text stays here');
+    await expect(length).toHaveValue('55');
+
+    await page.locator('.all-numbers > summary').click();
+    const result = page.locator('details.result').first();
+    await result.locator('summary').click();
+    await expect(result.locator('.reason')).toContainText('could not be fetched');
+
+    const save = page.getByRole('button', { name: 'save the drawings as SVG' }).first();
+    await save.click();
+    await expect(save.locator('xpath=..').getByRole('status')).toContainText('nothing is saved');
+
+    await giveBack();
+    // The same key again, without a change of the text.
+    await wall.press('Enter');
+    await expect(page.getByRole('slider', { name: /^wall thickness/ })).toHaveAttribute(
+      'aria-valuetext',
+      '11 millimeters',
+    );
+    await length.press('Enter');
+    await expect(thing.getByRole('alert')).toHaveCount(0);
+    await result.locator('summary').click();
+    await result.locator('summary').click();
+    await expect(result.locator('.reason')).toContainText('Evidence');
+    const [file] = await Promise.all([page.waitForEvent('download'), save.click()]);
+    expect(file.suggestedFilename()).toMatch(/\.svg$/);
+  });
+
+  giveBack = await keepBack(page, asked);
+  await test.step('the code of the build sheet', async () => {
+    await open(page, 'build-sheet/');
+    await expect(page.getByRole('status').filter({ hasText: 'The code could not be made' })).toBeVisible();
+  });
+
+  await test.step('a guess and new numbers of a lesson', async () => {
+    await open(page, 'lessons/groove-margins/');
+    const guess = page
+      .locator('.guess-form')
+      .filter({ has: page.getByRole('textbox') })
+      .first();
+    if ((await guess.count()) > 0) {
+      await typed(guess.getByRole('textbox'), '3');
+      await expect(guess.locator('.message')).toContainText('Your text stays here');
+      await expect(guess.getByRole('textbox')).toHaveValue('3');
+    }
+    const exercise = page.locator('form.exercise').first();
+    await typed(exercise.getByRole('textbox'), '3');
+    await expect(exercise.getByRole('status')).toContainText('Your text stays here');
+    await expect(exercise.getByRole('textbox')).toHaveValue('3');
+    await giveBack();
+    await exercise.getByRole('button', { name: 'check' }).click();
+    await expect(exercise.getByRole('status')).not.toContainText('could not be fetched');
+  });
+
+  expect([...asked].sort(), 'late files without a step above').toEqual(late);
+});
+
+for (const path of ['', 'lessons/proportion/', 'my-box/', 'build-sheet/', 'templates/', 'woods/', 'rules/'])
+  test(`/${path} whose scripts are gone says so beside every control, and beside the one that is used`, async ({
+    page,
+  }) => {
+    await page.route('**/_astro/*.js*', (route) => route.abort());
+    await page.goto(path);
+    const words = page.getByText('could not be fetched');
+    // Each part tries twice before it gives up.
+    const parts = page.locator('astro-island:has(input, select, textarea, button)');
+    await expect(words).toHaveCount(await parts.count(), { timeout: 20_000 });
+    expect(await parts.count()).toBeGreaterThan(0);
+    for (const part of await parts.all()) {
+      await expect(part.getByText('could not be fetched')).toHaveCount(1);
+      const field = part.locator('input[type=text]:visible').last();
+      if ((await field.count()) === 0) continue;
+      await field.fill('11');
+      const message = part.getByText('could not be fetched');
+      await expect(message).toBeVisible();
+      const [at, from] = [await message.boundingBox(), await field.boundingBox()];
+      expect(Math.abs(at!.y - from!.y), 'the words stand beside the field').toBeLessThan(120);
+      await expect(field).toHaveValue('11');
+    }
+  });
+
+test('what is typed before a part turns out to be gone gets the words beside it, and reloading brings the part', async ({
+  page,
+}) => {
+  let fail = () => {};
+  const failed = new Promise<void>((resolve) => {
+    fail = resolve;
+  });
+  await page.route('**/_astro/*.js*', async (route) => {
+    await failed;
+    await route.abort();
+  });
+  await page.goto('my-box/', { waitUntil: 'commit' });
+  const wall = page.getByRole('textbox', { name: /^wall thickness/ });
+  await wall.fill('11');
+  fail();
+  const row = page.locator('.control').filter({ has: wall });
+  await expect(row.getByText('could not be fetched')).toBeVisible({ timeout: 20_000 });
+  await expect(wall).toHaveValue('11');
+  await page.unroute('**/_astro/*.js*');
+  await open(page, 'my-box/');
+  await expect(page.getByText('could not be fetched')).toHaveCount(0);
+});
