@@ -23,6 +23,8 @@ export interface NumberField {
   readonly digits?: 0 | 1 | 2;
   readonly denominator?: 8 | 16 | 32 | 64;
   readonly help?: string;
+  /** What is wrong with it beside the other inputs, if anything. */
+  readonly warns?: (box: Box) => string | undefined;
 }
 
 export interface ChoiceField {
@@ -120,6 +122,14 @@ const humidity = (label: string, help?: string): NumberField => ({
   step: 1,
   digits: 0,
   help,
+});
+
+/** Said beside both fields, and by the verdict on them. */
+export const DRY_ABOVE_DAMP =
+  'The driest time of the year is damper than the dampest: swap the two, since the gaps are reckoned for the wider swing.';
+const endOfYear = (label: string): NumberField => ({
+  ...humidity(label),
+  warns: ({ humidityDry, humidityDamp }) => (humidityDry > humidityDamp ? DRY_ABOVE_DAMP : undefined),
 });
 
 export const fields: Readonly<Record<NumberName, NumberField>> &
@@ -286,8 +296,8 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
     digits: 0,
   },
   humidityToday: humidity('humidity today', 'Relative humidity where the wood lies now.'),
-  humidityDry: humidity('humidity at the driest'),
-  humidityDamp: humidity('humidity at the dampest'),
+  humidityDry: endOfYear('humidity at the driest'),
+  humidityDamp: endOfYear('humidity at the dampest'),
 
   push: {
     type: 'number',

@@ -1,6 +1,6 @@
 /** Text for the number field beside a slider, and its label. */
 import { format } from './format.ts';
-import { type Kind, kinds, type UnitSystem } from './kinds.ts';
+import { type Kind, kinds, type UnitSystem, unitName } from './kinds.ts';
 
 /**
  * A stored value as text to edit, without its unit: plain spaces and hyphen, lengths to 0.01 mm or 1/64 in
@@ -17,3 +17,7 @@ export function toField(value: number, kind: Kind, system: UnitSystem): string {
 
 /** The unit a number in this field is meant in when none is written; empty for pure numbers. */
 export const fieldUnit = (kind: Kind, system: UnitSystem): string => kinds[kind][system][0]!.label;
+
+/** The same unit as it is said: `millimeters`, `inches`, `degrees Celsius`; empty for pure numbers. */
+export const spokenUnit = (kind: Kind, system: UnitSystem): string =>
+  unitName(kinds[kind][system][0]!, false);

@@ -1,6 +1,6 @@
 /** Units: text to number, number to text, and the two native grids. Knows nothing of the screen. Reading is imported from
  * `parse.ts` by itself: a page fetches it with the first text that is typed. */
-export { fieldUnit, toField } from './field.ts';
+export { fieldUnit, spokenUnit, toField } from './field.ts';
 export { type Denominator, type FormatOptions, format } from './format.ts';
 export { INCH, type Kind, type UnitSystem } from './kinds.ts';
 export { systemFromLocale } from './locale.ts';

@@ -1,13 +1,25 @@
 /** What the reader must know about keeping: a box that could not be read, a change that could not be made, a device that keeps nothing. */
 
+import { useRef } from 'preact/hooks';
 import { damaged, refused } from '../notebook/current.ts';
 import { keeps } from '../notebook/storage.ts';
 import { href } from './href.ts';
 
 export default function Damaged() {
   const found = damaged.value;
+  /** Where the reader came from to a notice: closing it leads back there, or to the page. */
+  const from = useRef<EventTarget | null>(null);
+  const leave = () => {
+    const back = from.current;
+    (back instanceof HTMLElement && back.isConnected ? back : document.getElementById('main'))?.focus();
+  };
   return (
-    <>
+    <div
+      onFocusIn={({ currentTarget, relatedTarget }) => {
+        if (!(relatedTarget instanceof Node && currentTarget.contains(relatedTarget)))
+          from.current = relatedTarget;
+      }}
+    >
       {found && (
         <div class="notice" role="alert">
           <p>{found.message} What was found stands here; copy it if you want to keep it.</p>
@@ -21,6 +33,7 @@ export default function Damaged() {
               class="quiet"
               onClick={() => {
                 damaged.value = undefined;
+                leave();
               }}
             >
               close
@@ -43,12 +56,13 @@ export default function Damaged() {
             class="quiet"
             onClick={() => {
               refused.value = undefined;
+              leave();
             }}
           >
             close
           </button>
         </p>
       )}
-    </>
+    </div>
   );
 }

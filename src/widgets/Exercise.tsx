@@ -2,7 +2,7 @@
  * New numbers: a question about another box, answered with a number. The usual mistakes are named when they are made.
  */
 import { useSignal } from '@preact/signals';
-import { useEffect, useId } from 'preact/hooks';
+import { useId } from 'preact/hooks';
 import type { Box } from '../box/box.ts';
 import { exampleBox } from '../box/example.ts';
 import { fields, type NumberName } from '../box/fields.ts';
@@ -10,8 +10,8 @@ import { compute, type Model } from '../box/model.ts';
 import type { ResultName } from '../box/values.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { units } from '../notebook/units.ts';
-import { fieldUnit, type UnitSystem } from '../units/index.ts';
 import { readNumber } from './read-number.ts';
+import { HeardUnit, Unit } from './Unit.tsx';
 
 export interface Props {
   /** The question after the numbers: "What is the inside ratio?" */
@@ -40,14 +40,6 @@ export function Exercise({
   const which = useSignal(0);
   const text = useSignal('');
   const said = useSignal<{ right: boolean; words: string } | undefined>(undefined);
-  const system = useSignal<UnitSystem>('mm');
-  useEffect(
-    () =>
-      units.subscribe((chosen) => {
-        system.value = chosen;
-      }),
-    [],
-  );
 
   const values = compute(model.results, { ...exampleBox, ...sets[which.value % sets.length] });
   const result = model.results[name]!;
@@ -55,7 +47,7 @@ export function Exercise({
 
   const check = async (event: Event) => {
     event.preventDefault();
-    const parsed = await readNumber(text.value, result.kind, system.value);
+    const parsed = await readNumber(text.value, result.kind, units.value);
     if (!parsed.ok) said.value = { right: false, words: parsed.message };
     else if (Math.abs(parsed.value - right) <= within) said.value = { right: true, words: 'Right.' };
     else {
@@ -77,7 +69,11 @@ export function Exercise({
             <Quantity value={values[input]} kind={fields[input].kind} digits={fields[input].digits} />
           </span>
         ))}
-        . <label for={id}>{ask}</label>
+        .{' '}
+        <label for={id}>
+          {ask}
+          <HeardUnit kind={result.kind} />
+        </label>
       </p>
       <p>
         <input
@@ -91,7 +87,7 @@ export function Exercise({
             text.value = event.currentTarget.value;
           }}
         />{' '}
-        {fieldUnit(result.kind, system.value)} <button type="submit">check</button>{' '}
+        <Unit kind={result.kind} /> <button type="submit">check</button>{' '}
         <button
           type="button"
           class="quiet"

@@ -12,8 +12,9 @@ import type { ResultName } from '../box/values.ts';
 import { Quantity } from '../figures/parts/Quantity.tsx';
 import { guesses, rememberGuess, wakeGuesses } from '../notebook/predictions.ts';
 import { units } from '../notebook/units.ts';
-import { fieldUnit, type UnitSystem } from '../units/index.ts';
+import { fieldUnit } from '../units/index.ts';
 import { readNumber } from './read-number.ts';
+import { HeardUnit, Unit } from './Unit.tsx';
 
 export interface Props {
   /** Unique in the notebook: the guess is kept under it. */
@@ -40,15 +41,15 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
   const message = useSignal('');
   const near = useSignal(false);
   const state = useSignal<'asking' | 'guessed' | 'skipped'>('asking');
-  const system = useSignal<UnitSystem>('mm');
 
   const answerLine = useRef<HTMLParagraphElement>(null);
   /** Where the reader is led once the form has changed under their hands. */
-  const leadTo = useRef<'answer' | 'figure'>();
+  const leadTo = useRef<'answer' | 'figure' | 'field'>();
   useEffect(() => {
     const to = leadTo.current;
     leadTo.current = undefined;
     if (to === 'answer') answerLine.current?.focus();
+    if (to === 'field') root.current?.querySelector<HTMLInputElement>('input')?.focus();
     if (to === 'figure') {
       const figure = root.current
         ?.closest('.guess')
@@ -90,6 +91,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
       if (remember) rememberGuess(id, guess);
     }
     message.value = '';
+    if (remember) leadTo.current = 'answer';
     open('guessed');
   };
 
@@ -101,14 +103,10 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
       text.value = earlier;
       void take(earlier, false);
     }
-    return units.subscribe((chosen) => {
-      system.value = chosen;
-    });
   }, []);
 
   const commit = (event: Event) => {
     event.preventDefault();
-    leadTo.current = 'answer';
     void take(text.value, true);
   };
 
@@ -136,7 +134,10 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
         </fieldset>
       ) : (
         <p>
-          <label for={field}>{ask}</label>{' '}
+          <label for={field}>
+            {ask}
+            {wanted && <HeardUnit kind={wanted.kind} />}
+          </label>{' '}
           <input
             id={field}
             type="text"
@@ -144,19 +145,21 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
             autocomplete="off"
             value={text.value}
             readOnly={state.value === 'guessed'}
+            aria-invalid={message.value ? 'true' : undefined}
             aria-describedby={`${field}m`}
             onInput={(event) => {
               text.value = event.currentTarget.value;
             }}
           />{' '}
-          {wanted && fieldUnit(wanted.kind, system.value)}
+          {wanted && <Unit kind={wanted.kind} />}
         </p>
       )}
       <p class="message" id={`${field}m`} role="status">
         {message.value}
       </p>
       {state.value === 'guessed' ? (
-        <p class="guess-answer" role="status" tabIndex={-1} ref={answerLine}>
+        // Keys: a button drawn again as the submit button while it is being pressed would submit.
+        <p key="answer" class="guess-answer" role="status" tabIndex={-1} ref={answerLine}>
           {near.value ? 'Right. ' : 'Not quite. '}
           {wanted && right !== undefined ? (
             <>
@@ -175,8 +178,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
             onClick={() => {
               text.value = '';
               state.value = 'asking';
-              // The button goes with the answer; the field can take the focus once it is drawn as open again.
-              setTimeout(() => root.current?.querySelector<HTMLInputElement>('input')?.focus(), 50);
+              leadTo.current = 'field';
               root.current?.closest<HTMLElement>('.guess')?.setAttribute('data-open', 'false');
               rememberGuess(id, '');
             }}
@@ -185,7 +187,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
           </button>
         </p>
       ) : (
-        <p class="guess-buttons">
+        <p key="buttons" class="guess-buttons">
           <button type="submit">this is my guess</button>{' '}
           {state.value === 'asking' && (
             <button

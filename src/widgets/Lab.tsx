@@ -2,6 +2,7 @@
  * A figure with its controls, one sentence on what it shows, and its results. A lesson names a lab; the lab is data.
  */
 import type { ComponentChildren, FunctionComponent, RefObject } from 'preact';
+import { useRef } from 'preact/hooks';
 import type { Box } from '../box/box.ts';
 import type { ChoiceName, NumberName } from '../box/fields.ts';
 import { isInForce } from '../box/in-force.ts';
@@ -106,17 +107,25 @@ export function LabFrame({ within, title, picture, controls, results }: FramePro
 
 /** Says that the lesson fixed some values, and offers the two ways out. */
 function Pinned({ store }: { store: ReturnType<typeof useStore> }) {
+  /** Both buttons go once one is pressed: what then stands in their place is read next. */
+  const line = useRef<HTMLParagraphElement>(null);
+  const press = (act: () => void) => () => {
+    act();
+    line.current?.focus();
+  };
   return store.pinned.value ? (
-    <p class="pinned">
+    <p class="pinned" tabIndex={-1} ref={line}>
       This figure starts from the lesson’s numbers.{' '}
-      <button type="button" onClick={store.useMine}>
+      <button type="button" onClick={press(store.useMine)}>
         use my box
       </button>{' '}
-      <button type="button" onClick={store.putInMine}>
+      <button type="button" onClick={press(store.putInMine)}>
         put these in my box
       </button>
     </p>
   ) : (
-    <p class="pinned">This figure shows your box.</p>
+    <p class="pinned" tabIndex={-1} ref={line}>
+      This figure shows your box.
+    </p>
   );
 }

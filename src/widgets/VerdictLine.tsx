@@ -9,7 +9,7 @@ export function VerdictLine({ verdict, children }: { verdict: Verdict; children?
   const { check, state, usual, because } = verdict;
   const [mark, word] = stateWords[state];
   return (
-    <li class={`verdict ${state}`}>
+    <li class={`verdict ${state}`} data-check={check.id} tabIndex={-1}>
       <span class="mark" aria-hidden="true">
         {mark}
       </span>

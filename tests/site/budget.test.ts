@@ -5,7 +5,7 @@
  */
 import { expect, test } from '@playwright/test';
 import { weigh } from './measure.ts';
-import { lessons, pages } from './site.ts';
+import { everyKind } from './site.ts';
 
 const kB = 1000;
 const lesson = { html: 20, js: 48, requests: 16 };
@@ -20,12 +20,7 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   'woods/': { js: 50 },
 };
 
-// One of the other pages of each kind stands for its kind; every lesson is weighed.
-const oneOfEachKind = [
-  ...new Map(pages.map((path) => [path.replace(/(?<=\/)[^/]+\/$/, '*/'), path])).values(),
-];
-
-for (const path of new Set([...lessons, ...oneOfEachKind])) {
+for (const path of everyKind) {
   const { html, js, requests } = { ...lesson, ...heavier[path] };
   test(`/${path} stays within ${html} kB of HTML, 8 of CSS, ${js} of JS, 50 of fonts and ${requests} requests, read to its end`, async ({
     browser,

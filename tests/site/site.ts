@@ -1,7 +1,7 @@
 /** The built site as the tests see it: which pages there are, and a page opened with its troubles noted. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 
 /** Folder of the built site. */
 export const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
@@ -19,6 +19,24 @@ if (pages.length === 0) throw new Error('dist holds no page: run `npm run build`
 
 /** The pages with a lesson. */
 export const lessons = pages.filter((path) => /^lessons\/[^/]+\/$/.test(path));
+
+/** Every lesson, and one page of each other kind. */
+export const everyKind: readonly string[] = [
+  ...new Set([
+    ...lessons,
+    ...new Map(pages.map((path) => [path.replace(/(?<=\/)[^/]+\/$/, '*/'), path])).values(),
+  ]),
+];
+
+/** The words that units are heard as, in the reader's system. */
+export const heardUnits = {
+  mm: 'millimeters|degrees|degrees Celsius|percent|percentage points|newtons|grams|days',
+  inch: 'inches|degrees|degrees Fahrenheit|percent|percentage points|pounds-force|ounces|days',
+} as const;
+
+/** The text field of a number by the words of its label, whatever unit its name ends with. */
+export const numberField = (within: Page | Locator, label: string): Locator =>
+  within.getByRole('textbox', { name: new RegExp(`^${label}( in (${heardUnits.mm}|${heardUnits.inch}))?$`) });
 
 /** HTML of a page, as built. */
 export const htmlOf = (path: string) =>

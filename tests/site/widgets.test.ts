@@ -1,6 +1,6 @@
 /** What a reader does with the widgets, by keyboard and by pointer, in a real browser. */
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { open } from './site.ts';
+import { numberField, open } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 
@@ -12,7 +12,7 @@ async function lab(page: Page, path: string, title: string): Promise<Locator> {
   return page.getByRole('region', { name: title });
 }
 const slider = (within: Locator, name: string) => within.getByRole('slider', { name: `${name}, slider` });
-const field = (within: Locator, name: string) => within.getByRole('textbox', { name, exact: true });
+const field = numberField;
 
 const proportion = 'lessons/proportion/';
 const insideOutside = 'Inside and outside of one box';
@@ -190,7 +190,7 @@ test('new numbers are checked, and the usual slip is named', async ({ page }) =>
 test.describe('the current box', () => {
   test('follows the reader from page to page and over a reload', async ({ page }) => {
     await open(page, 'my-box/');
-    const wall = page.getByRole('textbox', { name: 'wall thickness', exact: true });
+    const wall = numberField(page, 'wall thickness');
     await wall.fill('11');
     await wall.press('Enter');
     await expect(page.getByRole('slider', { name: 'wall thickness, slider' })).toHaveAttribute(
@@ -219,7 +219,7 @@ test.describe('the current box', () => {
   test('travels in a link', async ({ page, context }) => {
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     await open(page, 'my-box/');
-    const wall = page.getByRole('textbox', { name: 'wall thickness', exact: true });
+    const wall = numberField(page, 'wall thickness');
     await wall.fill('12');
     await wall.press('Enter');
     await expect(page.getByRole('slider', { name: 'wall thickness, slider' })).toHaveAttribute(
@@ -231,7 +231,7 @@ test.describe('the current box', () => {
     await page.evaluate(() => localStorage.clear());
     await page.goto('about:blank');
     await page.goto(link);
-    await expect(page.getByRole('textbox', { name: 'wall thickness', exact: true })).toHaveValue('12');
+    await expect(numberField(page, 'wall thickness')).toHaveValue('12');
   });
 
   for (const [what, hash, kept, says] of [
@@ -257,7 +257,7 @@ test.describe('the current box', () => {
       await page.goto(`my-box/${hash}`);
       await expect(page.getByRole('alert').first()).toContainText(says);
       await expect(page.getByRole('textbox', { name: 'What was found' })).toHaveValue(/.+/);
-      await expect(page.getByRole('textbox', { name: 'wall thickness', exact: true })).toHaveValue('8');
+      await expect(numberField(page, 'wall thickness')).toHaveValue('8');
     });
   }
 });

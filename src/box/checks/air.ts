@@ -1,4 +1,5 @@
 /** Checks that the lesson on air and wood teaches. */
+import { DRY_ABOVE_DAMP } from '../fields.ts';
 import type { Check } from '../verdict.ts';
 
 /** A week or two is how long makers let wood lie: common practice, no source. Days. */
@@ -14,7 +15,7 @@ export const airChecks: readonly Check[] = [
     usual: () => [0, Number.POSITIVE_INFINITY],
     works: () => [0, Number.POSITIVE_INFINITY],
     says: {
-      low: 'The driest time of the year is damper than the dampest: swap the two, since the gaps are reckoned for the wider swing.',
+      low: DRY_ABOVE_DAMP,
       high: '',
       inside: 'The year goes from dry to damp.',
     },

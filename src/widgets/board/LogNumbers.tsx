@@ -1,4 +1,5 @@
 /** What follows from a board's place in its log: movement of width and thickness, and what the dried shape measures. */
+import { useRef } from 'preact/hooks';
 import { woodById } from '../../box/woods.ts';
 import type { LogShape } from '../../calc/log-shape.ts';
 import { movementOfThickness, movementOfWidth } from '../../calc/movement.ts';
@@ -12,6 +13,7 @@ import { dried, impossible, piece } from './state.ts';
 
 export function LogNumbers({ store }: { store: Store }) {
   const values = store.values.value;
+  const stands = useRef<HTMLParagraphElement>(null);
   const board = piece.value;
   const found = dried(woodById(values.species));
   if (impossible.value) return null;
@@ -35,11 +37,19 @@ export function LogNumbers({ store }: { store: Store }) {
         working={work(movementOfThickness, given)}
       />
       {!isRefused(found) && <Exact shape={found.shape} width={board.width} thickness={board.thickness} />}
-      <p>
+      <p tabIndex={-1} ref={stands}>
         {Math.round(values.ringAngle) === Math.round(angle) ? (
           'Your box is calculated with this ring angle.'
         ) : (
-          <button type="button" class="quiet" onClick={() => store.set({ ringAngle: Math.round(angle) })}>
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              store.set({ ringAngle: Math.round(angle) });
+              // The button goes: what stands in its place is read next.
+              stands.current?.focus();
+            }}
+          >
             put this ring angle in my box
           </button>
         )}

@@ -1,6 +1,7 @@
 /** The build sheet of the current box: what a maker takes to the bench, on paper. */
 
 import { useComputed } from '@preact/signals';
+import { useId } from 'preact/hooks';
 import { designBox } from '../../box/design.ts';
 import { fields } from '../../box/fields.ts';
 import { workOf } from '../../box/work.ts';
@@ -11,6 +12,7 @@ import { useStore } from '../../notebook/use-store.ts';
 import { href } from '../href.ts';
 import { Board } from '../my-box/Board.tsx';
 import { PartsTable } from '../my-box/PartsTable.tsx';
+import { TextInput } from '../TextInput.tsx';
 import { AsBuilt } from './AsBuilt.tsx';
 import { Exceptions } from './Exceptions.tsx';
 import { LinkAtEnd, LinkCode } from './LinkCode.tsx';
@@ -31,6 +33,7 @@ function Sizes({ of }: { of: readonly number[] }) {
 }
 
 export default function BuildSheet({ sources }: { sources: SourceNames }) {
+  const id = useId();
   const store = useStore();
   const design = useComputed(() => designBox(store.values.value));
   const work = useComputed(() => workOf(design.value));
@@ -57,13 +60,13 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
           Made by <span class="blank wide" /> for <span class="blank wide" /> Date <span class="blank" />
         </p>
         <p class="screen-only">
-          <label>
+          <label for={id}>
             Name on this sheet{' '}
-            <input
-              type="text"
+            <TextInput
+              id={id}
               maxLength={fields.name.longest}
               value={v.name}
-              onChange={(event) => store.set({ name: event.currentTarget.value.trim() || v.name })}
+              set={(name) => store.set({ name: name.trim() || v.name })}
             />
           </label>
         </p>

@@ -28,28 +28,30 @@ export function AccuracyNumbers({ found: { run, worst, costs, lid } }: { found: 
   const [first] = costs;
   return (
     <>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">of {run.boxes} boxes</th>
-            <th scope="col">half better than</th>
-            <th scope="col">95 of 100 better than</th>
-            <th scope="col">worst case</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(([words, key]) => (
-            <tr key={key}>
-              <th scope="row">{words}</th>
-              {[run.half, run.most, worst].map((one, index) => (
-                <td key={index}>
-                  <Length value={one[key]} />
-                </td>
-              ))}
+      <section class="scroll" aria-label="Errors of many boxes" tabIndex={0}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">of {run.boxes} boxes</th>
+              <th scope="col">half better than</th>
+              <th scope="col">95 of 100 better than</th>
+              <th scope="col">worst case</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {rows.map(([words, key]) => (
+              <tr key={key}>
+                <th scope="row">{words}</th>
+                {[run.half, run.most, worst].map((one, index) => (
+                  <td key={index}>
+                    <Length value={one[key]} />
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
       {lid !== 'none' && (
         <p>
           The lid jams in <Quantity value={run.jams * 100} kind="percent" digits={1} /> of them.

@@ -1,4 +1,5 @@
 /** Two designs side by side: the current one and a kept one. */
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Box, Item } from '../../box/box.ts';
 import { verdicts } from '../../box/checks/index.ts';
 import { type Design, designBox } from '../../box/design.ts';
@@ -51,9 +52,22 @@ export function Compare({ mine, other, onClose }: { mine: Design; other: Box; on
   const differing = (Object.keys(fields) as (keyof Box)[]).filter(
     (name) => name !== 'name' && !same(mine.box[name], other[name]),
   );
+  /** The reader is led to the table, and back to where they asked for it. */
+  const heading = useRef<HTMLHeadingElement>(null);
+  const asked = useRef<Element | null>(null);
+  useLayoutEffect(() => {
+    asked.current = document.activeElement;
+    heading.current?.focus();
+  }, [other]);
+  const close = () => {
+    onClose();
+    if (asked.current instanceof HTMLElement) asked.current.focus();
+  };
   return (
     <section class="compare" aria-label="Two designs side by side">
-      <h2>Side by side</h2>
+      <h2 tabIndex={-1} ref={heading}>
+        Side by side
+      </h2>
       <section class="scroll" aria-label="Table of both designs" tabIndex={0}>
         <table>
           <thead>
@@ -123,7 +137,7 @@ export function Compare({ mine, other, onClose }: { mine: Design; other: Box; on
       </section>
       {differing.length === 0 && <p>Every input is the same.</p>}
       <p>
-        <button type="button" class="quiet" onClick={onClose}>
+        <button type="button" class="quiet" onClick={close}>
           close the comparison
         </button>
       </p>

@@ -1,5 +1,6 @@
 /** What goes in the box: the list of things, and the ways they may lie, best first. */
 import { useComputed, useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
 import type { Item } from '../../box/box.ts';
 import { fields } from '../../box/fields.ts';
 import { arrangements, type Arrangement as Found } from '../../calc/packing.ts';
@@ -7,6 +8,7 @@ import { Arrangement } from '../../figures/Arrangement.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../../notebook/use-store.ts';
 import { format } from '../../units/index.ts';
+import { useLead } from '../use-lead.ts';
 import { ItemRow } from './ItemRow.tsx';
 
 /** A thing of the catalog; no height where it depends on the stack. */
@@ -45,12 +47,33 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
     Math.abs(length - contentsLength) + Math.abs(width - contentsWidth) + Math.abs(height - contentsHeight) <
     0.01;
 
+  const list = useRef<HTMLUListElement>(null);
+  const adding = useRef<HTMLSelectElement>(null);
+  const lead = useLead();
+  /** Where the reader goes on when a row or the choice has gone: the row in its place, the last one, or the choice. */
+  const leadToRow = (place: number) =>
+    lead(() => {
+      const rows = list.current?.children ?? [];
+      return rows[Math.min(place, rows.length - 1)]?.querySelector('input') ?? adding.current;
+    });
+  /** A row holds what is half typed in it, so it keeps its key while others are taken out. */
+  const keys = useRef<number[]>([]);
+  const unused = useRef(0);
+  keys.current.length = Math.min(keys.current.length, items.value.length);
+  while (keys.current.length < items.value.length) keys.current.push(unused.current++);
+
+  const remove = (place: number) => {
+    keys.current.splice(place, 1);
+    leadToRow(place);
+    setItems(items.value.filter((_, index) => index !== place));
+  };
   const setItems = (changed: readonly Item[]) => store.set({ items: changed });
   const choose = ({ length, width, height }: Found) =>
     store.set({ contentsLength: length, contentsWidth: width, contentsHeight: height });
   const add = (name: string) => {
     const from = catalog.find((thing) => thing.name === name);
     const size = from ?? { name: 'my own', length: 50, width: 30 };
+    if (items.value.length + 1 === fields.items.most) leadToRow(fields.items.most);
     setItems([
       ...items.value,
       { name: size.name, length: size.length, width: size.width, height: from?.height ?? 10, count: 1 },
@@ -59,17 +82,17 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
 
   return (
     <>
-      <ul class="items">
+      <ul class="items" ref={list}>
         {items.value.map((item, index) => (
           <ItemRow
-            key={index}
+            key={keys.current[index]}
             item={item}
             system={store.units.value}
             note={catalog.find((thing) => thing.name === item.name)?.known}
             onChange={(changed) =>
               setItems(items.value.map((old, place) => (place === index ? { ...old, ...changed } : old)))
             }
-            onRemove={() => setItems(items.value.filter((_, place) => place !== index))}
+            onRemove={() => remove(index)}
           />
         ))}
       </ul>
@@ -78,6 +101,7 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
           <label>
             add{' '}
             <select
+              ref={adding}
               value=""
               onChange={(event) => {
                 if (event.currentTarget.value) add(event.currentTarget.value);
@@ -116,13 +140,15 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
                   <Quantity value={way.width} kind="length" /> by{' '}
                   <Quantity value={way.height} kind="length" />,{' '}
                   {format(way.waste * 100, 'percent', { system: 'mm', digits: 0 })} empty.{' '}
-                  {isChosen(way) ? (
-                    <strong>Chosen.</strong>
-                  ) : (
-                    <button type="button" class="quiet" onClick={() => choose(way)}>
-                      lay them like this
-                    </button>
-                  )}
+                  <button
+                    type="button"
+                    class="quiet"
+                    aria-pressed={isChosen(way)}
+                    onClick={() => choose(way)}
+                  >
+                    lay them like this
+                  </button>
+                  {isChosen(way) && <strong> Chosen.</strong>}
                 </p>
               </li>
             ))}

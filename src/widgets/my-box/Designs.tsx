@@ -1,6 +1,6 @@
 /** Named designs on the device, steps back and forward, links and files. */
 import { useSignal } from '@preact/signals';
-import { useEffect, useId } from 'preact/hooks';
+import { useEffect, useId, useRef } from 'preact/hooks';
 import type { Box } from '../../box/box.ts';
 import { exampleFor } from '../../box/example.ts';
 import { change, currentBox, linkToBox, redo, undo } from '../../notebook/current.ts';
@@ -8,6 +8,7 @@ import { saveDesign, unreadable, wakeDesigns } from '../../notebook/designs.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
 import { canRedo, canUndo } from '../../notebook/history.ts';
 import { units } from '../../notebook/units.ts';
+import { TextInput } from '../TextInput.tsx';
 import { download } from './download.ts';
 import { KeptDesigns } from './KeptDesigns.tsx';
 
@@ -19,6 +20,8 @@ export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => vo
   useEffect(wakeDesigns, []);
   /** The link, where it could not be copied. */
   const shown = useSignal('');
+  /** Where the reader goes on once the question about a name is answered. */
+  const keeping = useRef<HTMLButtonElement>(null);
   const box = currentBox.value;
   const save = (replace: boolean) => {
     const saved = saveDesign(box, replace);
@@ -56,10 +59,10 @@ export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => vo
     <section class="designs" aria-label="Designs and files">
       <h2>Designs and files</h2>
       <p class="buttons">
-        <button type="button" class="quiet" disabled={!canUndo.value} onClick={undo}>
+        <button type="button" class="quiet" aria-disabled={!canUndo.value} onClick={undo}>
           one step back
         </button>{' '}
-        <button type="button" class="quiet" disabled={!canRedo.value} onClick={redo}>
+        <button type="button" class="quiet" aria-disabled={!canRedo.value} onClick={redo}>
           forward again
         </button>{' '}
         <button type="button" class="quiet" onClick={() => open(exampleFor(units.value))}>
@@ -68,16 +71,15 @@ export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => vo
       </p>
       <p>
         <label for={id}>name of this box</label>{' '}
-        <input
+        <TextInput
           id={id}
-          type="text"
           maxLength={60}
           value={box.name}
-          onChange={(event) => change({ name: event.currentTarget.value.trim() || 'My box' })}
+          set={(name) => change({ name: name.trim() || 'My box' })}
         />
       </p>
       <p class="buttons">
-        <button type="button" onClick={() => save(false)}>
+        <button type="button" ref={keeping} onClick={() => save(false)}>
           keep it on this device
         </button>{' '}
         <button type="button" class="quiet" onClick={copyLink}>
@@ -105,7 +107,13 @@ export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => vo
       <p role="status">{said.value}</p>
       {asks.value && (
         <p class="buttons">
-          <button type="button" onClick={() => save(true)}>
+          <button
+            type="button"
+            onClick={() => {
+              save(true);
+              keeping.current?.focus();
+            }}
+          >
             replace the kept one
           </button>{' '}
           <button
@@ -114,6 +122,7 @@ export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => vo
             onClick={() => {
               asks.value = false;
               said.value = 'Nothing was replaced. Give this box another name to keep both.';
+              document.getElementById(id)?.focus();
             }}
           >
             leave it

@@ -1,10 +1,11 @@
 /** One thing that goes in the box: name, three sizes, how many. A text that cannot be read stays, with its message. */
-import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import type { Item } from '../../box/box.ts';
 import { itemLimits } from '../../notebook/settle.ts';
-import { fieldUnit, format, type Kind, toField, type UnitSystem } from '../../units/index.ts';
-import { readNumber } from '../read-number.ts';
+import { fieldUnit, type Kind, type UnitSystem } from '../../units/index.ts';
+import { TextInput } from '../TextInput.tsx';
+import { HeardUnit } from '../Unit.tsx';
+import { useTypedNumber } from '../use-typed-number.ts';
 
 interface Props {
   item: Item;
@@ -18,84 +19,63 @@ interface Props {
 
 const { size, count } = itemLimits;
 const columns = [
-  ['length', 'length', 'length', size],
-  ['width', 'width', 'length', size],
-  ['height', 'height', 'length', size],
-  ['count', 'how many', 'count', count],
-] as const satisfies readonly (readonly [keyof Item, string, Kind, readonly [number, number]])[];
+  { name: 'length', label: 'length', kind: 'length', limits: size },
+  { name: 'width', label: 'width', kind: 'length', limits: size },
+  { name: 'height', label: 'height', kind: 'length', limits: size },
+  { name: 'count', label: 'how many', kind: 'count', limits: count },
+] as const satisfies readonly {
+  name: keyof Item;
+  label: string;
+  kind: Kind;
+  limits: readonly [number, number];
+}[];
+
+interface ColumnProps extends Pick<Props, 'item' | 'system' | 'onChange'> {
+  column: (typeof columns)[number];
+}
+
+function ItemNumber({ column, item, system, onChange }: ColumnProps) {
+  const id = useId();
+  const { name, label, kind, limits } = column;
+  const { input, message } = useTypedNumber({
+    kind,
+    low: limits[0],
+    high: limits[1],
+    value: item[name],
+    system,
+    set: (value) => onChange({ [name]: value }),
+  });
+  return (
+    <>
+      <label>
+        {label} <span aria-hidden="true">{fieldUnit(kind, system)}</span>
+        <HeardUnit kind={kind} system={system} />
+        <input {...input} aria-describedby={message && id} />
+      </label>
+      {message && (
+        <p class="message" id={id} role="alert">
+          {label}: {message}
+        </p>
+      )}
+    </>
+  );
+}
 
 export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
   const id = useId();
-  const refused = useSignal<{ column: string; text: string; message: string } | undefined>(undefined);
-  /** What is being typed, which nothing may write over. */
-  const typed = useSignal<{ column: string; text: string } | undefined>(undefined);
-  const read = async (column: (typeof columns)[number], text: string) => {
-    const [name, label, kind, [least, most]] = column;
-    const parsed = await readNumber(text, kind, system);
-    if (typed.value?.column === name && typed.value.text === text) typed.value = undefined;
-    if (!parsed.ok) refused.value = { column: name, text, message: parsed.message };
-    else if (parsed.value < least || parsed.value > most)
-      refused.value = {
-        column: name,
-        text,
-        message: `The ${label} must lie between ${format(least, kind, { system })} and ${format(most, kind, { system })}.`,
-      };
-    else {
-      refused.value = undefined;
-      onChange({ [name]: parsed.value });
-    }
-  };
   return (
     <li class="item">
-      <label>
+      <label for={id}>
         thing
-        <input
-          type="text"
-          maxLength={60}
-          value={item.name}
-          onChange={(event) => onChange({ name: event.currentTarget.value })}
-        />
+        <TextInput id={id} maxLength={60} value={item.name} set={(name) => onChange({ name })} />
       </label>
-      {columns.map((column) => {
-        const [name, label, kind] = column;
-        const draft = typed.value?.column === name ? typed.value.text : undefined;
-        const bad = refused.value?.column === name ? refused.value : undefined;
-        return (
-          <label key={name}>
-            {label} {fieldUnit(kind, system)}
-            <input
-              type="text"
-              inputMode="decimal"
-              autocomplete="off"
-              value={draft ?? bad?.text ?? toField(item[name], kind, system)}
-              onInput={(event) => {
-                typed.value = { column: name, text: event.currentTarget.value };
-              }}
-              onBlur={() => {
-                if (draft === toField(item[name], kind, system)) typed.value = undefined;
-              }}
-              aria-invalid={bad ? 'true' : undefined}
-              aria-describedby={bad ? `${id}m` : undefined}
-              onChange={(event) => void read(column, event.currentTarget.value)}
-              onKeyDown={(event) => {
-                // The browser tells of no change, but what could not be fetched before may be there now.
-                if (event.key === 'Enter' && event.currentTarget.value === bad?.text)
-                  void read(column, bad.text);
-              }}
-            />
-          </label>
-        );
-      })}
+      {columns.map((column) => (
+        <ItemNumber key={column.name} column={column} item={item} system={system} onChange={onChange} />
+      ))}
       <button type="button" class="quiet" onClick={onRemove} aria-label={`take out ${item.name}`}>
         take out
       </button>
-      {refused.value ? (
-        <p class="message" id={`${id}m`} role="alert">
-          {refused.value.message}
-        </p>
-      ) : (
-        note && <p class="help">{note}</p>
-      )}
+      {note && <p class="help">{note}</p>}
     </li>
   );
 }

@@ -1,6 +1,9 @@
 /** The designs kept on the device: open, compare, delete; the one deleted last can be put back. */
+
+import { useRef } from 'preact/hooks';
 import type { Box } from '../../box/box.ts';
 import { deleteDesign, deleted, designs, undelete } from '../../notebook/designs.ts';
+import { useLead } from '../use-lead.ts';
 
 interface Props {
   onOpen: (box: Box) => void;
@@ -8,18 +11,30 @@ interface Props {
 }
 
 export function KeptDesigns({ onOpen, onCompare }: Props) {
+  const lead = useLead();
+  const backButton = useRef<HTMLButtonElement>(null);
+  const list = useRef<HTMLUListElement>(null);
   return (
     <>
       {deleted.value && (
         <p>
           {deleted.value.name} is deleted.{' '}
-          <button type="button" class="quiet" onClick={undelete}>
+          <button
+            type="button"
+            class="quiet"
+            ref={backButton}
+            onClick={() => {
+              // What is put back stands last.
+              lead(() => list.current?.lastElementChild?.querySelector('button'));
+              undelete();
+            }}
+          >
             put it back
           </button>
         </p>
       )}
       {designs.value.length > 0 && (
-        <ul class="kept">
+        <ul class="kept" ref={list}>
           {designs.value.map((design) => (
             <li key={design.name}>
               {design.name}{' '}
@@ -32,7 +47,10 @@ export function KeptDesigns({ onOpen, onCompare }: Props) {
               <button
                 type="button"
                 class="quiet"
-                onClick={() => deleteDesign(design.name)}
+                onClick={() => {
+                  lead(() => backButton.current);
+                  deleteDesign(design.name);
+                }}
                 aria-label={`delete ${design.name}`}
               >
                 delete

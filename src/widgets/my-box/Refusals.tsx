@@ -1,16 +1,28 @@
 /** What cannot be built, the first impossible thing first, each with the change that mends it. */
 
+import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { Refusal } from '../../box/parts/refusal.ts';
 import type { Store } from '../../notebook/use-store.ts';
 
 export function Refusals({ refusals, store }: { refusals: readonly Refusal[]; store: Store }) {
   const heading = useRef<HTMLHeadingElement>(null);
-  if (refusals.length === 0) return null;
+  /** The heading stays while the reader is on it, also when nothing is left under it. */
+  const mended = useSignal(false);
+  if (refusals.length === 0 && !mended.value) return null;
   return (
     <section class="refusals" aria-label="What cannot be built">
-      <h2 class="step" role="status" tabIndex={-1} ref={heading}>
-        This cannot be built yet{refusals.length > 1 && `, for ${refusals.length} reasons`}
+      <h2
+        class="step"
+        role="status"
+        tabIndex={-1}
+        ref={heading}
+        onBlur={() => {
+          mended.value = false;
+        }}
+      >
+        {refusals.length === 0 ? 'It can be built now' : 'This cannot be built yet'}
+        {refusals.length > 1 && `, for ${refusals.length} reasons`}
       </h2>
       <ul>
         {refusals.map(({ id, what, mend, field, to }) => (
@@ -21,9 +33,10 @@ export function Refusals({ refusals, store }: { refusals: readonly Refusal[]; st
                 type="button"
                 class="quiet"
                 onClick={() => {
-                  store.set({ [field]: to });
-                  // The row goes with its reason: what is left, or the drawings below, comes next.
+                  // The row goes with its reason: what is left comes next.
                   heading.current?.focus();
+                  mended.value = true;
+                  store.set({ [field]: to });
                 }}
               >
                 mend it

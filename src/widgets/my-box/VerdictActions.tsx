@@ -6,8 +6,16 @@ import { type Change, smallestChanges } from '../../box/smallest-change.ts';
 import type { Verdict } from '../../box/verdict.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../../notebook/use-store.ts';
+import { TextInput } from '../TextInput.tsx';
 
-export function VerdictActions({ verdict, store }: { verdict: Verdict; store: Store }) {
+interface Props {
+  verdict: Verdict;
+  store: Store;
+  /** Called when a change was made: what was pressed goes. */
+  onChanged: () => void;
+}
+
+export function VerdictActions({ verdict, store, onChanged }: Props) {
   const id = useId();
   const { id: check } = verdict.check;
   const changes = useSignal<Change[] | undefined>(undefined);
@@ -37,6 +45,7 @@ export function VerdictActions({ verdict, store }: { verdict: Verdict; store: St
                 type="button"
                 class="quiet"
                 onClick={() => {
+                  onChanged();
                   store.set({ [input]: to });
                   changes.value = undefined;
                 }}
@@ -49,13 +58,12 @@ export function VerdictActions({ verdict, store }: { verdict: Verdict; store: St
       </details>
       <p class="accept">
         <label for={id}>I know; because</label>{' '}
-        <input
+        <TextInput
           id={id}
-          type="text"
           maxLength={fields.accepted.longest}
           value={reason ?? ''}
           placeholder="your reason goes onto the build sheet"
-          onChange={(event) => accept(event.currentTarget.value.trim())}
+          set={(text) => accept(text.trim())}
         />
       </p>
     </div>

@@ -1,4 +1,5 @@
 /** What the rules say of a design: every verdict with what would change it, and how many are kept. */
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { verdicts } from '../../box/checks/index.ts';
 import type { Design } from '../../box/design.ts';
 import type { Store } from '../../notebook/use-store.ts';
@@ -8,12 +9,27 @@ import { VerdictActions } from './VerdictActions.tsx';
 
 export function Verdicts({ design, store }: { design: Design; store: Store }) {
   const judged = verdicts(design.values).sort(worstFirst);
+  const list = useRef<HTMLUListElement>(null);
+  /** Id of the check whose verdict the reader has just changed: it may move in the list, and lose the focus by that. */
+  const changed = useRef<string>();
+  const lead = () => list.current?.querySelector<HTMLElement>(`[data-check="${changed.current}"]`)?.focus();
+  useLayoutEffect(() => {
+    if (changed.current && document.activeElement === document.body) lead();
+    changed.current = undefined;
+  }, [design]);
   return (
-    <ul class="verdicts">
+    <ul class="verdicts" ref={list}>
       {judged.map((verdict) => (
         <VerdictLine key={verdict.check.id} verdict={verdict}>
           {(verdict.state === 'unusual' || verdict.state === 'breaks') && (
-            <VerdictActions verdict={verdict} store={store} />
+            <VerdictActions
+              verdict={verdict}
+              store={store}
+              onChanged={() => {
+                changed.current = verdict.check.id;
+                lead();
+              }}
+            />
           )}
         </VerdictLine>
       ))}

@@ -1,5 +1,6 @@
 /** Up to four woods side by side, and what each does to a panel of the reader's width in the reader's air. */
 import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
 import type { NumberField } from '../../box/fields.ts';
 import type { Values } from '../../box/values.ts';
 import { equilibriumMoisture } from '../../calc/moisture.ts';
@@ -9,6 +10,7 @@ import type { Wood } from '../../calc/wood.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { format, INCH, type UnitSystem } from '../../units/index.ts';
 import { NumberControl } from '../Control.tsx';
+import { useLead } from '../use-lead.ts';
 import { columns, mark } from './columns.ts';
 
 const panelWidth: NumberField = {
@@ -32,6 +34,16 @@ interface Props {
 
 export function Comparison({ woods, values, system, onRemove }: Props) {
   const width = useSignal(120);
+  const section = useRef<HTMLElement>(null);
+  const lead = useLead();
+  /** A column goes with its button: the next one's comes in its place. */
+  const remove = (id: string, place: number) => {
+    lead(() => {
+      const buttons = section.current?.querySelectorAll<HTMLElement>('button.heading') ?? [];
+      return buttons[Math.min(place, buttons.length - 1)] ?? section.current?.querySelector('h2');
+    });
+    onRemove(id);
+  };
   const { temperature, humidityDry, humidityDamp } = values;
   const dry = equilibriumMoisture(temperature, humidityDry);
   const damp = equilibriumMoisture(temperature, humidityDamp);
@@ -45,8 +57,8 @@ export function Comparison({ woods, values, system, onRemove }: Props) {
     );
   };
   return (
-    <section class="comparison" aria-label="Comparison">
-      <h2>Side by side</h2>
+    <section class="comparison" aria-label="Comparison" ref={section}>
+      <h2 tabIndex={-1}>Side by side</h2>
       <NumberControl
         field={panelWidth}
         value={width.value}
@@ -69,7 +81,7 @@ export function Comparison({ woods, values, system, onRemove }: Props) {
             <thead>
               <tr>
                 <td />
-                {woods.map(({ id, name, isGroup }) => (
+                {woods.map(({ id, name, isGroup }, place) => (
                   <th key={id} scope="col">
                     {name}
                     {isGroup && <small> group of species</small>}{' '}
@@ -77,7 +89,7 @@ export function Comparison({ woods, values, system, onRemove }: Props) {
                       type="button"
                       class="heading"
                       aria-label={`leave out ${name}`}
-                      onClick={() => onRemove(id)}
+                      onClick={() => remove(id, place)}
                     >
                       leave out
                     </button>

@@ -85,7 +85,7 @@ function PutAirInMyBox({ store, year, choice }: ChosenYear & { store: Store }) {
   );
   return (
     <p>
-      <button type="button" class="quiet" disabled={isThere} onClick={() => store.set(air)}>
+      <button type="button" class="quiet" aria-disabled={isThere} onClick={() => !isThere && store.set(air)}>
         {isThere ? 'my box has this air' : 'put this air in my box'}
       </button>
     </p>

@@ -1,0 +1,342 @@
+/**
+ * Hands on the keyboard, and ears: a press never throws the reader out of where they are, every number field says its
+ * unit, and what is half typed stays.
+ */
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import type { Box } from '../../src/box/box.ts';
+import { everyKind, heardUnits, numberField, open } from './site.ts';
+
+test.use({ locale: 'en-GB' });
+
+const myBoxWith = (changes: Partial<Box>) =>
+  `my-box/#box=2.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
+const cards = { name: 'cards', length: 90, width: 60, height: 20, count: 1 };
+const coins = { name: 'coins', length: 25, width: 25, height: 2, count: 4 };
+
+/** Presses a button by keyboard; then the focus, wherever it went, is still in this part of the page. */
+async function press(button: Locator, stayIn: Locator): Promise<void> {
+  await button.focus();
+  await button.press('Enter');
+  await focusIsIn(stayIn);
+}
+
+async function focusIsIn(part: Locator): Promise<void> {
+  const where = () =>
+    part.evaluate((element) =>
+      element.contains(document.activeElement)
+        ? 'inside'
+        : `on ${document.activeElement?.outerHTML.slice(0, 200)}`,
+    );
+  await expect.poll(where).toBe('inside');
+  // Drawings that wait until the hand rests come later.
+  await part.page().waitForTimeout(300);
+  expect(await where()).toBe('inside');
+}
+const named = (within: Page | Locator, name: string | RegExp) =>
+  within.getByRole('button', { name, exact: true });
+/** Skips every guess of the page. */
+async function uncover(page: Page): Promise<void> {
+  const skip = named(page, 'skip, show me');
+  for (let left = await skip.count(); left > 0; left--) await skip.first().press('Enter');
+}
+const section = (page: Page, heading: string) =>
+  page
+    .locator('main section', { has: page.getByRole('heading', { level: 2, name: heading, exact: true }) })
+    .last();
+
+test.describe('the focus stays with the reader', () => {
+  test('who guesses, guesses again and skips', async ({ page }) => {
+    await open(page, 'lessons/wall-thickness/');
+    for (const guess of await page.locator('.guess').all()) {
+      await press(named(guess, 'this is my guess'), guess);
+      await expect(guess.locator('.message[role=status]')).not.toBeEmpty();
+      if ((await guess.getByRole('radio').count()) > 0) await guess.getByRole('radio').first().check();
+      else await guess.getByRole('textbox').first().fill('5');
+      await press(named(guess, 'this is my guess'), guess);
+      await expect(guess.locator('.guess-answer')).toBeFocused();
+      await press(named(guess, 'guess again'), guess.locator('.guess-form'));
+      await press(named(guess, 'skip, show me'), guess.locator('.covered'));
+    }
+  });
+
+  test('who takes their own box, or puts the lesson’s numbers into it', async ({ page }) => {
+    for (const button of ['use my box', 'put these in my box']) {
+      await open(page, 'lessons/joint-spacing/');
+      await uncover(page);
+      const pinned = page.locator('.pinned', { has: named(page, button) }).first();
+      const title = await page.locator('.lab', { has: pinned }).first().getAttribute('aria-label');
+      const lab = page.getByRole('region', { name: title!, exact: true });
+      await press(named(pinned, button), lab);
+      await expect(lab.locator('.pinned')).toBeFocused();
+    }
+  });
+
+  test('who asks for other numbers', async ({ page }) => {
+    await open(page, 'lessons/proportion/');
+    await press(named(page, 'other numbers'), page.locator('.exercise'));
+  });
+
+  test('who takes a ring angle or a year of air into their box', async ({ page }) => {
+    for (const [path, button] of [
+      ['lessons/reading-the-board/', 'put this ring angle in my box'],
+      ['lessons/a-year-of-a-panel/', 'put this air in my box'],
+    ] as const) {
+      await open(page, path);
+      await uncover(page);
+      for (const more of await page.locator('details.more > summary').all())
+        if (await more.isVisible()) await more.press('Enter');
+      const put = named(page, button).first();
+      await put.scrollIntoViewIfNeeded();
+      const lab = page.locator('.lab', { has: page.getByRole('button', { name: button }) }).first();
+      const label = await lab.getAttribute('aria-label');
+      await press(put, page.getByRole('region', { name: label!, exact: true }));
+    }
+  });
+
+  test('who lays things, and takes them out one by one', async ({ page }) => {
+    await open(page, myBoxWith({ items: [cards, coins, { ...coins, name: 'rings' }] }));
+    const contents = section(page, 'What goes in it');
+    const ways = contents.locator('.ways');
+    await press(named(ways, 'lay them like this').nth(1), ways);
+    await expect(ways.getByRole('button', { pressed: true })).toBeFocused();
+    await press(named(contents, 'more ways'), contents);
+    await press(named(contents, 'take out coins'), contents);
+    await expect(contents.getByRole('textbox', { name: 'thing' }).nth(1)).toBeFocused();
+    await expect(contents.getByRole('textbox', { name: 'thing' }).nth(1)).toHaveValue('rings');
+    await press(named(contents, 'take out rings'), contents);
+    await expect(contents.getByRole('textbox', { name: 'thing' })).toBeFocused();
+    await press(named(contents, 'take out cards'), contents);
+    await expect(contents.getByLabel('add')).toBeFocused();
+  });
+
+  test('who adds the twentieth thing, the last there is room for', async ({ page }) => {
+    await open(page, myBoxWith({ items: Array.from({ length: 19 }, () => coins) }));
+    const contents = section(page, 'What goes in it');
+    await contents.getByLabel('add').focus();
+    await contents.getByLabel('add').selectOption('my own');
+    await expect(contents.getByLabel('add')).toHaveCount(0);
+    await focusIsIn(contents.locator('.item').last());
+  });
+
+  test('who goes back to the first step and forward to the last', async ({ page }) => {
+    await open(page, 'my-box/');
+    await numberField(page, 'wall thickness').fill('12');
+    await numberField(page, 'wall thickness').press('Enter');
+    const back = named(page, 'one step back');
+    await expect(back).toBeEnabled();
+    await press(back, page.locator('.designs'));
+    await expect(back).toBeFocused();
+    await expect(back).toBeDisabled();
+    await expect(numberField(page, 'wall thickness')).toHaveValue('8');
+    const forward = named(page, 'forward again');
+    await press(forward, page.locator('.designs'));
+    await expect(forward).toBeFocused();
+    await expect(numberField(page, 'wall thickness')).toHaveValue('12');
+  });
+
+  test('who keeps, replaces, compares, deletes and puts back a design', async ({ page }) => {
+    await open(page, 'my-box/');
+    const designs = page.locator('.designs');
+    const keep = named(designs, 'keep it on this device');
+    await press(keep, designs);
+    await press(keep, designs);
+    await press(named(designs, 'replace the kept one'), designs);
+    await press(keep, designs);
+    await press(named(designs, 'leave it'), designs);
+    await press(named(designs, 'open'), designs);
+    const comparison = page.locator('.compare');
+    const compare = named(designs, 'compare with mine');
+    await compare.press('Enter');
+    await focusIsIn(comparison);
+    await press(named(comparison, 'close the comparison'), designs);
+    await expect(compare).toBeFocused();
+    await press(named(designs, /^delete/), designs);
+    await expect(named(designs, 'put it back')).toBeFocused();
+    await press(named(designs, 'put it back'), designs);
+    await expect(named(designs, 'open')).toBeFocused();
+  });
+
+  test('who mends what cannot be built, until nothing is left to mend', async ({ page }) => {
+    await open(page, myBoxWith({ grooveDepth: 15 }));
+    const refusals = page.locator('.refusals');
+    for (let reasons = 0; reasons < 10 && (await named(page, 'mend it').count()) > 0; reasons++)
+      await press(named(page, 'mend it').first(), refusals);
+    await expect(refusals.getByRole('status')).toHaveText('It can be built now');
+    await page.keyboard.press('Tab');
+    await expect(refusals).toHaveCount(0);
+  });
+
+  test('who changes what a rule finds unusual', async ({ page }) => {
+    await open(page, myBoxWith({ wall: 20 }));
+    const verdict = page.locator('.verdict', { hasText: 'what would change it' });
+    for (let tried = 0; tried < (await verdict.count()); tried++) {
+      const fold = verdict.nth(tried).locator('summary');
+      await fold.press('Enter');
+      const change = named(verdict.nth(tried), 'change it').first();
+      if ((await change.count()) === 0) continue;
+      const check = await verdict.nth(tried).getAttribute('data-check');
+      await press(change, page.locator(`[data-check="${check}"]`));
+      return;
+    }
+    throw new Error('no verdict offered a change');
+  });
+
+  test('who closes a notice', async ({ page }) => {
+    await open(page, 'my-box/#box=1.%%%');
+    await named(page, 'close').press('Enter');
+    await expect(page.getByRole('alert')).toHaveCount(0);
+    await expect(page.locator('#main')).toBeFocused();
+  });
+
+  test('who leaves woods out of a comparison', async ({ page }) => {
+    await open(page, 'woods/');
+    await page.getByRole('checkbox', { name: 'red alder', exact: true }).check();
+    const comparison = page.locator('.comparison');
+    for (let left = 2; left > 0; left--) await press(named(comparison, /^leave out/).last(), comparison);
+    await expect(comparison.getByRole('heading')).toBeFocused();
+  });
+
+  test('who chooses another way to build, when other inputs come and go around the choice', async ({
+    page,
+  }) => {
+    await open(page, 'my-box/');
+    for (const label of ['kind of box', 'the size comes from', 'corner joint', 'bottom', 'pull']) {
+      const choice = page.getByRole('combobox', { name: label, exact: true });
+      if ((await choice.count()) === 0) continue;
+      await choice.focus();
+      const before = await choice.inputValue();
+      await choice.press('ArrowDown');
+      await expect(choice).not.toHaveValue(before);
+      await focusIsIn(choice);
+    }
+  });
+});
+
+test.describe('every number field names its unit as the reader has chosen it', () => {
+  for (const path of everyKind)
+    test(`/${path}`, async ({ page }) => {
+      await open(page, path);
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll('details')) fold.open = true;
+        for (const guess of document.querySelectorAll<HTMLElement>('.guess')) guess.dataset.open = 'true';
+      });
+      for (const units of ['mm', 'inch'] as const) {
+        await page.getByRole('radio', { name: units, exact: true }).check();
+        const end = new RegExp(` in (${heardUnits[units]})$`);
+        for (const field of await page.locator('input[inputmode=decimal]').all()) {
+          if (!(await field.isVisible())) continue;
+          const seen = await field.evaluate((input) => {
+            const [unit] = [
+              ...input.closest('.control, p, label')!.querySelectorAll('.unit, [aria-hidden]'),
+            ].filter((element) => element.checkVisibility());
+            return unit?.textContent ?? '';
+          });
+          if (seen) await expect(field).toHaveAccessibleName(end);
+          else await expect(field).not.toHaveAccessibleName(end);
+        }
+      }
+    });
+
+  test('in words, and in a length it is millimeters or inches', async ({ page }) => {
+    await open(page, 'my-box/');
+    const wall = numberField(page, 'wall thickness');
+    await expect(wall).toHaveAccessibleName('wall thickness in millimeters');
+    await expect(page.locator('.item input').nth(1)).toHaveAccessibleName('length in millimeters');
+    await page.getByRole('radio', { name: 'inch', exact: true }).check();
+    await expect(wall).toHaveAccessibleName('wall thickness in inches');
+    await expect(numberField(page, 'temperature')).toHaveAccessibleName('temperature in degrees Fahrenheit');
+    await expect(page.locator('.item input').nth(4)).toHaveAccessibleName('how many');
+  });
+});
+
+test('a year drier at its dampest than at its driest is told beside the field that was changed', async ({
+  page,
+}) => {
+  await open(page, 'lessons/wood-movement/');
+  const mine = page.locator('.put-in-my-box');
+  await mine.scrollIntoViewIfNeeded();
+  const dry = numberField(mine, 'humidity at the driest');
+  await dry.fill('80');
+  await dry.press('Enter');
+  await expect(mine.getByRole('alert')).toHaveText(/driest time of the year is damper than the dampest/);
+  await expect(dry).toHaveAccessibleDescription(/swap the two/);
+  await expect(numberField(mine, 'humidity at the dampest')).toHaveAccessibleDescription(/swap the two/);
+  await dry.fill('35');
+  await dry.press('Enter');
+  await expect(mine.getByRole('alert')).toHaveCount(0);
+  await expect(dry).not.toHaveAccessibleDescription(/swap the two/);
+});
+
+test.describe('what is half typed stays', () => {
+  /** Text fields of the page of the whole box, each with something half typed into it. */
+  const halfTyped = (page: Page): readonly (readonly [Locator, string])[] => [
+    [numberField(page, 'wall thickness'), '1'],
+    [numberField(page, 'temperature'), '1'],
+    [page.locator('.item input').first(), 'Half a na'],
+    [page.locator('.item input').nth(1), '4'],
+    [page.locator('.item input').nth(4), '1'],
+    [page.getByLabel('name of this box'), 'Half a na'],
+    [page.getByLabel('I know; because').first(), 'since it'],
+  ];
+
+  test('while another tab changes the box, steps back and chooses units', async ({ page, context }) => {
+    test.setTimeout(60_000);
+    await open(page, myBoxWith({ wall: 20 }));
+    const other = await context.newPage();
+    await open(other, 'my-box/');
+    let kerf = 1;
+    for (const [field, text] of halfTyped(page)) {
+      await page.bringToFront();
+      await field.focus();
+      await page.keyboard.press('Control+A');
+      await page.keyboard.type(text);
+      const otherKerf = numberField(other, 'kerf: width of the saw cut');
+      const here = numberField(page, 'kerf: width of the saw cut');
+      const before = await here.inputValue();
+      kerf += 0.1;
+      await otherKerf.evaluate((input: HTMLInputElement, value) => {
+        input.value = value;
+        for (const name of ['input', 'change']) input.dispatchEvent(new Event(name, { bubbles: true }));
+      }, kerf.toFixed(1));
+      await expect(here, 'the other tab’s change arrives').toHaveValue(kerf.toFixed(1));
+      await named(other, 'one step back').evaluate((button: HTMLButtonElement) => button.click());
+      await expect(here, 'and is taken back').toHaveValue(before);
+      await expect(field).toHaveValue(text);
+      await expect(field).toBeFocused();
+      for (const units of ['inch', 'mm']) {
+        await other
+          .getByRole('radio', { name: units, exact: true })
+          .evaluate((radio: HTMLInputElement) => radio.click());
+        await expect(other.locator('html')).toHaveAttribute('data-units', units);
+        await expect(field).toHaveValue(text);
+      }
+      await field.press('Escape');
+    }
+  });
+
+  test('also what could not be used, in each field by itself, when a row above is taken out', async ({
+    page,
+  }) => {
+    await open(page, myBoxWith({ items: [cards, coins] }));
+    const inputs = page.locator('.item').nth(1).locator('input');
+    for (const column of [1, 2]) {
+      await inputs.nth(column).fill('wide');
+      await inputs.nth(column).press('Enter');
+    }
+    await expect(page.locator('.item').nth(1).getByRole('alert')).toHaveCount(2);
+    await named(page, 'take out cards').press('Enter');
+    const left = page.locator('.item').first().locator('input');
+    await expect(left.first()).toHaveValue('coins');
+    for (const column of [1, 2]) await expect(left.nth(column)).toHaveValue('wide');
+  });
+
+  test('in a guess and an exercise when the units change', async ({ page }) => {
+    await open(page, 'lessons/wood-movement/');
+    const answer = page.locator('.exercise').getByRole('textbox');
+    await answer.fill('0.');
+    await expect(answer).toHaveAccessibleName(/ in millimeters$/);
+    await page.getByRole('radio', { name: 'inch', exact: true }).check();
+    await expect(answer).toHaveValue('0.');
+    await expect(answer).toHaveAccessibleName(/ in inches$/);
+  });
+});
