@@ -11,8 +11,8 @@ interface Props {
   system: UnitSystem;
   /** How the size is known, from the catalog. */
   note: string | undefined;
-  /** What of it changes. */
-  onChange: (changed: Partial<Item>) => void;
+  /** What of it changes; gives the words where it cannot be. */
+  onChange: (changed: Partial<Item>) => string | undefined;
   onRemove: () => void;
 }
 
@@ -26,24 +26,33 @@ const columns = [
 
 export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
   const id = useId();
-  const refused = useSignal<{ column: string; text: string; message: string } | undefined>(undefined);
+  /** The texts that stay as typed, the last one last; `wanted` where the number can be read but the things do not fit. */
+  const refused = useSignal<readonly { column: string; text: string; message: string; wanted?: number }[]>(
+    [],
+  );
   /** What is being typed, which nothing may write over. */
   const typed = useSignal<{ column: string; text: string } | undefined>(undefined);
   const read = async (column: (typeof columns)[number], text: string) => {
     const [name, label, kind, [least, most]] = column;
     const parsed = await readNumber(text, kind, system);
     if (typed.value?.column === name && typed.value.text === text) typed.value = undefined;
-    if (!parsed.ok) refused.value = { column: name, text, message: parsed.message };
-    else if (parsed.value < least || parsed.value > most)
-      refused.value = {
-        column: name,
-        text,
-        message: `The ${label} must lie between ${format(least, kind, { system })} and ${format(most, kind, { system })}.`,
-      };
-    else {
-      refused.value = undefined;
-      onChange({ [name]: parsed.value });
-    }
+    const others = refused.value.filter((other) => other.column !== name);
+    const refuse = (message: string, wanted?: number) => {
+      refused.value = [...others, { column: name, text, message, ...(wanted !== undefined && { wanted }) }];
+    };
+    if (!parsed.ok) return refuse(parsed.message);
+    if (parsed.value < least || parsed.value > most)
+      return refuse(
+        `The ${label} must lie between ${format(least, kind, { system })} and ${format(most, kind, { system })}.`,
+      );
+    // A thing may come to fit only when all its sizes are typed.
+    const waiting = others.filter(({ wanted }) => wanted !== undefined);
+    const message = onChange({
+      ...Object.fromEntries(waiting.map(({ column: other, wanted }) => [other, wanted])),
+      [name]: parsed.value,
+    });
+    if (message) refuse(message, parsed.value);
+    else refused.value = others.filter((other) => !waiting.includes(other));
   };
   return (
     <li class="item">
@@ -59,7 +68,7 @@ export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
       {columns.map((column) => {
         const [name, label, kind] = column;
         const draft = typed.value?.column === name ? typed.value.text : undefined;
-        const bad = refused.value?.column === name ? refused.value : undefined;
+        const bad = refused.value.find((one) => one.column === name);
         return (
           <label key={name}>
             {label} {fieldUnit(kind, system)}
@@ -84,9 +93,9 @@ export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
       <button type="button" class="quiet" onClick={onRemove} aria-label={`take out ${item.name}`}>
         take out
       </button>
-      {refused.value ? (
+      {refused.value.length > 0 ? (
         <p class="message" id={`${id}m`} role="alert">
-          {refused.value.message}
+          {refused.value.at(-1)!.message}
         </p>
       ) : (
         note && <p class="help">{note}</p>
