@@ -2,8 +2,9 @@
 import type { Design } from '../box/design.ts';
 import { faceGrain } from './face-grain.ts';
 import { Drawing } from './parts/Drawing.tsx';
+import { HoleLabel } from './parts/HoleLabel.tsx';
 import { Label } from './parts/Label.tsx';
-import { described, isometric, shownParts } from './solid/from-design.ts';
+import { described, hasHole, isometric, shownParts } from './solid/from-design.ts';
 import { fitted, placed } from './solid/paths.ts';
 import { SolidPicture } from './solid/SolidPicture.tsx';
 import { onSheet } from './solid/view.ts';
@@ -20,13 +21,16 @@ export interface IsometricProps {
 export function Isometric({ design, grain = false }: IsometricProps) {
   const seen = visible(isometric, shownParts(design));
   const placing = fitted(seen, [6, 6], [sheet - 12, 260]);
-  const { outsideLength: length, outsideWidth: width } = design.values;
-  const at = (x: number, y: number) => placed(placing, onSheet(isometric, [x, y, 0]));
+  const { outsideLength: length, outsideWidth: width, outsideHeight: height, frontHole } = design.values;
+  const at = (x: number, y: number, z = 0) => placed(placing, onSheet(isometric, [x, y, z]));
   const [frontX, frontY] = at(0, width / 2);
   const [sideX, sideY] = at(length / 2, 0);
+  // Over the left corner, so far up that the upper edge, rising to the right, passes below the words.
+  const holeLabel = at(0, width, height)[1] - 72;
+  const top = design.plan && hasHole(design.values) ? Math.min(0, holeLabel - 10) : 0;
   return (
     <Drawing
-      view={[0, 0, sheet, placing.height + 26]}
+      view={[0, top, sheet, placing.height + 26 - top]}
       title="The box, closed"
       description={described(design)}
     >
@@ -37,6 +41,14 @@ export function Isometric({ design, grain = false }: IsometricProps) {
       />
       {design.plan && (
         <>
+          {hasHole(design.values) && (
+            <HoleLabel
+              value={frontHole}
+              at={[2, holeLabel]}
+              from={[8, 8]}
+              hole={at(0, width - design.plan.wall / 2, design.plan.frontTop + frontHole / 2)}
+            />
+          )}
           <Label x={frontX - 8} y={frontY + 16} anchor="end">
             front
           </Label>

@@ -7,9 +7,10 @@ import type { Design } from '../box/design.ts';
 import type { Axis } from '../box/parts/solid.ts';
 import { hiddenRectangles } from './hidden-lines.ts';
 import { Drawing } from './parts/Drawing.tsx';
+import { HoleLabel } from './parts/HoleLabel.tsx';
 import { Label } from './parts/Label.tsx';
 import { Measured, widthOf } from './parts/Measured.tsx';
-import { described, shownParts, spokenSize } from './solid/from-design.ts';
+import { described, hasHole, shownParts, spokenSize } from './solid/from-design.ts';
 import { areas, edges, type Placing, placed } from './solid/paths.ts';
 import { onSheet, type View } from './solid/view.ts';
 import { visible } from './solid/visible.ts';
@@ -60,6 +61,7 @@ export function Views({ design }: { design: Design }) {
     insideLength,
     insideWidth,
     wall,
+    frontHole,
   } = design.values;
   if (!design.plan) return null;
   const scale = (sheet - left - gap - right) / (L + W);
@@ -122,6 +124,14 @@ export function Views({ design }: { design: Design }) {
         outside="from"
         before="wall "
       />
+      {hasHole(design.values) && (
+        <HoleLabel
+          value={frontHole}
+          at={[sideX + wall * scale + 16, planFoot + 13]}
+          from={[-3, 2]}
+          hole={[sideX + (wall * scale) / 2, foot - (frontTop + frontHole / 2) * scale]}
+        />
+      )}
       <Label x={left + (W * scale) / 2} y={foot + 38 + drop}>
         front
       </Label>

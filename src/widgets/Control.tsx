@@ -46,6 +46,7 @@ export function NumberControl({ field, value, system, set: change, warning }: Nu
   const set = (to: number) => {
     used.value = true;
     change(to);
+    return undefined;
   };
   const number = useTypedNumber({ ...field, value, system, set });
   const step = stepOf(field, system);

@@ -12,7 +12,8 @@ interface Wanted extends Pick<NumberField, 'kind' | 'low' | 'high' | 'digits' | 
   /** In the stored unit of the kind, as its limits. */
   value: number;
   system: UnitSystem;
-  set: (value: number) => void;
+  /** Takes a number in range, or gives the words why it cannot be taken all the same. */
+  set: (value: number) => string | undefined;
 }
 
 /** Attributes for the `<input>`, why its text could not be used, and a way to drop that text for the value in force. */
@@ -24,14 +25,12 @@ export function useTypedNumber({ kind, low, high, digits, denominator, value, sy
   const read = async (text: string) => {
     const parsed = await readNumber(text, kind, system);
     if (typed.value === text) typed.value = undefined;
-    if (parsed.ok && parsed.value >= low && parsed.value <= high) {
-      refused.value = undefined;
-      set(parsed.value);
-    } else
-      refused.value = {
-        text,
-        message: parsed.ok ? `Write a value from ${show(low)} to ${show(high)}.` : parsed.message,
-      };
+    const message = !parsed.ok
+      ? parsed.message
+      : parsed.value < low || parsed.value > high
+        ? `Write a value from ${show(low)} to ${show(high)}.`
+        : set(parsed.value);
+    refused.value = message ? { text, message } : undefined;
   };
   const drop = () => {
     typed.value = undefined;

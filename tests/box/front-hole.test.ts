@@ -5,9 +5,13 @@ import type { Box } from '../../src/box/box.ts';
 import { checks } from '../../src/box/checks/index.ts';
 import { designBox } from '../../src/box/design.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
+import { inchExample } from '../../src/box/example.ts';
+import { fields, stepOf } from '../../src/box/fields.ts';
 import { inPrism, type Point, type Solid } from '../../src/box/parts/solid.ts';
 import { smallestChanges } from '../../src/box/smallest-change.ts';
 import { judge } from '../../src/box/verdict.ts';
+import { INCH, toField } from '../../src/units/index.ts';
+import { parse } from '../../src/units/parse.ts';
 import { exampleBox } from './reckoned-box.ts';
 
 const isWood = ({ block, cuts }: Solid, at: Point) =>
@@ -53,3 +57,31 @@ test('is judged, and what closes it is offered: a height or a finger', () => {
   expect(offered.length).toBeGreaterThan(0);
   for (const { input, to } of offered) expect(evaluate({ ...box, [input]: to }).frontHole, input).toBe(0);
 });
+
+test('what closes it for an inch reader lies on the rulers of its field, and is read back from there closed', () => {
+  const check = checks.find(({ id }) => id === 'front-ends-with-a-finger')!;
+  let holes = 0;
+  for (let headroom = 4; headroom <= 20; headroom++)
+    for (const finger of [7, 8, 9, 10, 12]) {
+      // Headroom and fingers in thirty-seconds of an inch.
+      const box: Box = {
+        ...inchExample,
+        headroom: (headroom / 32) * INCH,
+        fingerWidth: (finger / 32) * INCH,
+      };
+      if (evaluate(box).frontHole === 0) continue;
+      holes++;
+      const offered = smallestChanges(box, check, 'inch');
+      expect(offered.length, `${headroom}/32, ${finger}/32`).toBeGreaterThan(0);
+      for (const { input, to } of offered) {
+        const closed = evaluate({ ...box, [input]: to });
+        expect(closed.frontHole, input).toBe(0);
+        expect(judge(check, closed)?.state).toBe('usual');
+        const steps = to / stepOf(fields[input], 'inch');
+        expect(steps, input).toBeCloseTo(Math.round(steps), 6);
+        const typed = parse(toField(to, fields[input].kind, 'inch'), fields[input].kind, 'inch');
+        expect(typed.ok && evaluate({ ...box, [input]: typed.value }).frontHole, input).toBe(0);
+      }
+    }
+  expect(holes).toBeGreaterThan(20);
+}, 120_000);

@@ -7,6 +7,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import contents from '../../content/data/contents.csv?raw';
 import type { Box, Item } from '../../src/box/box.ts';
 import { checks } from '../../src/box/checks/index.ts';
+import { blockOf, withItems } from '../../src/box/contents.ts';
 import { designBox } from '../../src/box/design.ts';
 import { exampleBox } from '../../src/box/example.ts';
 import { fields, stepOf } from '../../src/box/fields.ts';
@@ -17,7 +18,7 @@ import { change, currentBox, redo, refused, undo } from '../../src/notebook/curr
 import { readDesigns, writeDesigns } from '../../src/notebook/designs.ts';
 import { readFile, writeFile } from '../../src/notebook/files.ts';
 import { forgetHistory } from '../../src/notebook/history.ts';
-import { settle } from '../../src/notebook/settle.ts';
+import { itemLimits, settle } from '../../src/notebook/settle.ts';
 import { goldenBoxes } from '../box/golden/boxes.ts';
 import { csvRows } from './csv-rows.ts';
 
@@ -57,11 +58,50 @@ test.each(catalog)(
     for (const items of [[item], [{ ...item, count: 100 }], [{ ...item, length: 5000 }]])
       for (const way of arrangements(items, { ratio: 1.5 })) {
         change({ items });
-        change({ contentsLength: way.length, contentsWidth: way.width, contentsHeight: way.height });
+        change(blockOf(way));
         await comesBack(currentBox.value);
       }
   },
 );
+
+/** A row as it may be typed: any size and count that the fields of a row take. */
+const anyRow = fc.record({
+  name: fc.string({ maxLength: 60 }),
+  length: fc.double({ min: itemLimits.size[0], max: itemLimits.size[1], noNaN: true }),
+  width: fc.double({ min: itemLimits.size[0], max: 200, noNaN: true }),
+  height: fc.double({ min: itemLimits.size[0], max: 100, noNaN: true }),
+  count: fc.integer({ min: itemLimits.count[0], max: 30 }),
+});
+
+test('rows of contents, typed one after the other: each change is one step, which one step back takes back', async () => {
+  let moved = 0;
+  await fc.assert(
+    fc.asyncProperty(
+      fc.array(fc.array(anyRow, { maxLength: 2 }), { minLength: 1, maxLength: 3 }),
+      fc.constantFrom('contents', 'inside', 'outside'),
+      async (lists, sizeFrom) => {
+        currentBox.value = { ...exampleBox, sizeFrom: sizeFrom as Box['sizeFrom'] };
+        for (const items of lists) {
+          const before = currentBox.value;
+          const result = withItems(before, items);
+          if ('refused' in result) continue;
+          forgetHistory();
+          change(result.inputs);
+          expect(refused.value).toBeUndefined();
+          await comesBack(currentBox.value);
+          const now = currentBox.value;
+          if (now.contentsLength !== before.contentsLength) moved++;
+          undo();
+          expect(currentBox.value).toEqual(before);
+          redo();
+          expect(currentBox.value).toEqual(now);
+        }
+      },
+    ),
+    { numRuns: 60 },
+  );
+  expect(moved).toBeGreaterThan(20);
+}, 60_000);
 
 test('every slider at both ends, in both units', async () => {
   for (const [name, field] of Object.entries(fields))

@@ -130,21 +130,6 @@ test('saving under a name that is kept asks first, and a deleted design can be p
   await expect(page.locator('.designs .kept')).toContainText('Domino box');
 });
 
-test('a thing too long for the fields is laid as far as they go, in words, and the box comes back', async ({
-  page,
-}) => {
-  await open(page, 'my-box/');
-  const length = page.locator('.items input').nth(1);
-  await length.fill('700');
-  await length.press('Enter');
-  const lay = page.getByRole('button', { name: 'lay them like this' }).first();
-  await lay.click();
-  await expect(page.getByRole('alert').filter({ hasText: 'the most it can be here' })).toBeVisible();
-  await page.reload();
-  await expect(page.getByRole('alert')).toHaveCount(0);
-  await expect(page.locator('.items input').nth(1)).toHaveValue('700');
-});
-
 test.describe('the example', () => {
   test('is the one of the reader’s units while it is untouched, and a box of one’s own is never converted', async ({
     page,

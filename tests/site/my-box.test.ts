@@ -3,13 +3,9 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import type { Box } from '../../src/box/box.ts';
 import { exampleBox } from '../../src/box/example.ts';
-import { open } from './site.ts';
+import { linkTo, open } from './site.ts';
 
 test.use({ locale: 'en-GB' });
-
-/** A link to a box: what differs from the example, as `src/notebook/codec.ts` writes it. */
-const linkTo = (page: string, changes: Partial<Box>) =>
-  `${page}#box=2.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
 
 /** Nothing like the example, and nothing in it. */
 const nothing: Partial<Box> = {

@@ -2,6 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Locator, Page } from '@playwright/test';
+import type { Box } from '../../src/box/box.ts';
 
 /** Folder of the built site. */
 export const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
@@ -62,3 +63,7 @@ export async function open(page: Page, path: string): Promise<string[]> {
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]:not([client=visible])'));
   return troubles;
 }
+
+/** A link to a box: what differs from the example, as `src/notebook/codec.ts` writes it. */
+export const linkTo = (page: string, changes: Partial<Box>) =>
+  `${page}#box=2.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;

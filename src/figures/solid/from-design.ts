@@ -1,6 +1,7 @@
 /** The parts of a design as solids to draw, and sentences about its size. */
 import type { Design } from '../../box/design.ts';
 import type { Part } from '../../box/parts/part.ts';
+import type { Values } from '../../box/values.ts';
 import { said } from '../parts/Quantity.tsx';
 import type { Vector } from './convex.ts';
 import { viewFrom } from './view.ts';
@@ -21,6 +22,10 @@ export const shifted =
   (by: Vector) =>
   ([x, y, z]: Vector): Vector => [x + by[0], y + by[1], z + by[2]];
 
+/** Whether a hole stays open above the lowered front: only a sliding lid and fingers leave one. */
+export const hasHole = ({ kind, joint, frontHole }: Values): boolean =>
+  kind === 'sliding' && joint === 'finger' && frontHole > 0;
+
 /** A length for a description. */
 export const spokenSize = (value: number): string => said(value, 'length');
 
@@ -39,7 +44,10 @@ const jointWords = {
   butt: 'butt joints',
 } as const;
 
-/** "A box with a sliding lid and finger joints, outside length 209 mm, 8 7/32 in; width …; height …." */
+/** "A box with a sliding lid and finger joints, outside length 209 mm, 8 7/32 in; width …; height …", and what gapes. */
 export const described = ({ values }: Design): string =>
   `A box with a ${words[values.kind]} and ${jointWords[values.joint]}, outside length ${spokenSize(values.outsideLength)}; ` +
-  `width ${spokenSize(values.outsideWidth)}; height ${spokenSize(values.outsideHeight)}.`;
+  `width ${spokenSize(values.outsideWidth)}; height ${spokenSize(values.outsideHeight)}.` +
+  (hasHole(values)
+    ? ` In each side a hole ${spokenSize(values.frontHole)} high stays open above the front.`
+    : '');

@@ -1,15 +1,16 @@
 /** What goes in the box: the list of things, and the ways they may lie, best first. */
 import { useComputed, useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import { useId, useRef } from 'preact/hooks';
 import type { Item } from '../../box/box.ts';
+import { blockOf, isLaid, waysToLie, withItems } from '../../box/contents.ts';
 import { fields } from '../../box/fields.ts';
-import { arrangements, type Arrangement as Found } from '../../calc/packing.ts';
 import { Arrangement } from '../../figures/Arrangement.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../../notebook/use-store.ts';
 import { format } from '../../units/index.ts';
 import { useLead } from '../use-lead.ts';
 import { ItemRow } from './ItemRow.tsx';
+import { SizeOfContents } from './SizeOfContents.tsx';
 
 /** A thing of the catalog; no height where it depends on the stack. */
 export interface CatalogItem {
@@ -23,29 +24,28 @@ export interface CatalogItem {
 
 /** How many ways are shown before the reader asks for more. */
 const few = 4;
+/** And after that; the one chosen is always among them. */
+const many = 12;
 
 export function Contents({ store, catalog }: { store: Store; catalog: readonly CatalogItem[] }) {
   const more = useSignal(false);
+  const refusal = useId();
+  /** Why the thing chosen last was not taken in. */
+  const refused = useSignal<string | undefined>(undefined);
+  /** What is to be said of the last change of the list, as long as that list stands. */
+  const note = useSignal<{ items: readonly Item[]; text: string } | undefined>(undefined);
   const items = useComputed(() => store.values.value.items);
-  /** As text, so that the search runs again only when it changes. With a given size the contents must fit into it; otherwise the box is built around them. */
-  const limits = useComputed(() => {
-    const { sizeFrom, insideLength, insideWidth, insideHeight, clearance, headroom } = store.values.value;
-    return sizeFrom === 'contents'
-      ? ''
-      : [insideLength - 2 * clearance, insideWidth - 2 * clearance, insideHeight - headroom].join();
+  const found = useComputed(() => waysToLie(store.values.value));
+  const chosen = useComputed(() => found.value.find((way) => isLaid(store.values.value, way)));
+  /** What a change of the list has laid stands first; what the reader chooses then does not move under their hand. */
+  const inOrder = useComputed(() => {
+    const ways = found.value;
+    const laid = ways.find((way) => isLaid(store.values.peek(), way));
+    return laid ? [laid, ...ways.filter((way) => way !== laid)] : ways;
   });
-  const found = useComputed(() => {
-    const [length = 0, width = 0, height = 0] = limits.value.split(',').map(Number);
-    return arrangements(items.value, { ratio: 1.5, ...(limits.value && { most: [length, width, height] }) });
-  });
-  const chosen = useComputed(() => {
-    const { contentsLength, contentsWidth, contentsHeight } = store.values.value;
-    return [contentsLength, contentsWidth, contentsHeight].join();
-  });
-  const [contentsLength = 0, contentsWidth = 0, contentsHeight = 0] = chosen.value.split(',').map(Number);
-  const isChosen = ({ length, width, height }: Found) =>
-    Math.abs(length - contentsLength) + Math.abs(width - contentsWidth) + Math.abs(height - contentsHeight) <
-    0.01;
+  const shown = useComputed(() =>
+    inOrder.value.filter((way, place) => place < (more.value ? many : few) || way === chosen.value),
+  );
 
   const list = useRef<HTMLUListElement>(null);
   const adding = useRef<HTMLSelectElement>(null);
@@ -62,19 +62,25 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
   keys.current.length = Math.min(keys.current.length, items.value.length);
   while (keys.current.length < items.value.length) keys.current.push(unused.current++);
 
+  /** Takes a new list; gives the words where it cannot be. */
+  const setItems = (changed: readonly Item[]): string | undefined => {
+    const result = withItems(store.values.value, changed);
+    if ('refused' in result) return result.refused;
+    store.set(result.inputs);
+    refused.value = undefined;
+    note.value = result.note ? { items: changed, text: result.note } : undefined;
+    return undefined;
+  };
   const remove = (place: number) => {
     keys.current.splice(place, 1);
     leadToRow(place);
-    setItems(items.value.filter((_, index) => index !== place));
+    refused.value = setItems(items.value.filter((_, index) => index !== place));
   };
-  const setItems = (changed: readonly Item[]) => store.set({ items: changed });
-  const choose = ({ length, width, height }: Found) =>
-    store.set({ contentsLength: length, contentsWidth: width, contentsHeight: height });
   const add = (name: string) => {
     const from = catalog.find((thing) => thing.name === name);
     const size = from ?? { name: 'my own', length: 50, width: 30 };
     if (items.value.length + 1 === fields.items.most) leadToRow(fields.items.most);
-    setItems([
+    refused.value = setItems([
       ...items.value,
       { name: size.name, length: size.length, width: size.width, height: from?.height ?? 10, count: 1 },
     ]);
@@ -103,6 +109,7 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
             <select
               ref={adding}
               value=""
+              aria-describedby={refused.value && refusal}
               onChange={(event) => {
                 if (event.currentTarget.value) add(event.currentTarget.value);
                 event.currentTarget.value = '';
@@ -119,20 +126,25 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
           </label>
         </p>
       )}
-      {found.value.length === 0 ? (
-        <p class="message" role="status">
-          {items.value.length === 0
-            ? 'Nothing goes in yet: the size below stays as you set it.'
-            : 'These things fit into the given inside in no arrangement. Make the inside larger, take something out, or let the size come from the contents.'}
+      {refused.value && (
+        <p class="message" id={refusal} role="alert">
+          {refused.value}
         </p>
-      ) : (
+      )}
+      <SizeOfContents store={store} />
+      {note.value?.items === items.value && (
+        <p class="message" role="status">
+          {note.value.text}
+        </p>
+      )}
+      {found.value.length > 0 && (
         <>
           <h3>How they may lie</h3>
           <ul class="ways">
-            {found.value.slice(0, more.value ? undefined : few).map((way) => (
+            {shown.value.map((way) => (
               <li
                 key={`${way.length},${way.width},${way.height}`}
-                class={isChosen(way) ? 'chosen' : undefined}
+                class={way === chosen.value ? 'chosen' : undefined}
               >
                 <Arrangement found={way} things={items.value} />
                 <p>
@@ -143,12 +155,12 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
                   <button
                     type="button"
                     class="quiet"
-                    aria-pressed={isChosen(way)}
-                    onClick={() => choose(way)}
+                    aria-pressed={way === chosen.value}
+                    onClick={() => store.set(blockOf(way))}
                   >
                     lay them like this
                   </button>
-                  {isChosen(way) && <strong> Chosen.</strong>}
+                  {way === chosen.value && <strong> Chosen.</strong>}
                 </p>
               </li>
             ))}

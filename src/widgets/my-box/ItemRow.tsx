@@ -1,5 +1,5 @@
 /** One thing that goes in the box: name, three sizes, how many. A text that cannot be read stays, with its message. */
-import { useId } from 'preact/hooks';
+import { useId, useRef } from 'preact/hooks';
 import type { Item } from '../../box/box.ts';
 import { itemLimits } from '../../notebook/settle.ts';
 import { fieldUnit, type Kind, type UnitSystem } from '../../units/index.ts';
@@ -12,8 +12,8 @@ interface Props {
   system: UnitSystem;
   /** How the size is known, from the catalog. */
   note: string | undefined;
-  /** What of it changes. */
-  onChange: (changed: Partial<Item>) => void;
+  /** What of it changes; gives the words where the things then fit in no way. */
+  onChange: (changed: Partial<Item>) => string | undefined;
   onRemove: () => void;
 }
 
@@ -30,20 +30,24 @@ const columns = [
   limits: readonly [number, number];
 }[];
 
-interface ColumnProps extends Pick<Props, 'item' | 'system' | 'onChange'> {
-  column: (typeof columns)[number];
+type Column = (typeof columns)[number];
+
+interface ColumnProps extends Pick<Props, 'item' | 'system'> {
+  column: Column;
+  /** Gives the words where the number cannot be taken; `drop` takes its text out of the field. */
+  onNumber: (name: Column['name'], value: number, drop: () => void) => string | undefined;
 }
 
-function ItemNumber({ column, item, system, onChange }: ColumnProps) {
+function ItemNumber({ column, item, system, onNumber }: ColumnProps) {
   const id = useId();
   const { name, label, kind, limits } = column;
-  const { input, message } = useTypedNumber({
+  const { input, message, drop } = useTypedNumber({
     kind,
     low: limits[0],
     high: limits[1],
     value: item[name],
     system,
-    set: (value) => onChange({ [name]: value }),
+    set: (value) => onNumber(name, value, drop),
   });
   return (
     <>
@@ -63,14 +67,26 @@ function ItemNumber({ column, item, system, onChange }: ColumnProps) {
 
 export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
   const id = useId();
+  /** Numbers that can be read but were refused, since the things then fit in no way. */
+  const waiting = useRef(new Map<Column['name'], { value: number; drop: () => void }>());
+  const onNumber: ColumnProps['onNumber'] = (name, value, drop) => {
+    // A thing may come to fit only when all its sizes are typed.
+    waiting.current.set(name, { value, drop });
+    const all = [...waiting.current];
+    const message = onChange(Object.fromEntries(all.map(([of, wanted]) => [of, wanted.value])));
+    if (message) return message;
+    for (const [, wanted] of all) wanted.drop();
+    waiting.current.clear();
+    return undefined;
+  };
   return (
     <li class="item">
       <label for={id}>
         thing
-        <TextInput id={id} maxLength={60} value={item.name} set={(name) => onChange({ name })} />
+        <TextInput id={id} maxLength={60} value={item.name} set={(name) => void onChange({ name })} />
       </label>
       {columns.map((column) => (
-        <ItemNumber key={column.name} column={column} item={item} system={system} onChange={onChange} />
+        <ItemNumber key={column.name} column={column} item={item} system={system} onNumber={onNumber} />
       ))}
       <button type="button" class="quiet" onClick={onRemove} aria-label={`take out ${item.name}`}>
         take out
