@@ -72,7 +72,10 @@ test('what closes it for an inch reader lies on the rulers of its field, and is 
       if (evaluate(box).frontHole === 0) continue;
       holes++;
       const offered = smallestChanges(box, check, 'inch');
-      expect(offered.length, `${headroom}/32, ${finger}/32`).toBeGreaterThan(0);
+      // Where the fingers of the sides fill the height, any other height or finger leaves a sliver there.
+      const { fingerCount } = evaluate(box);
+      if (Math.abs(fingerCount - Math.round(fingerCount)) > 1e-6)
+        expect(offered.length, `${headroom}/32, ${finger}/32`).toBeGreaterThan(0);
       for (const { input, to } of offered) {
         const closed = evaluate({ ...box, [input]: to });
         expect(closed.frontHole, input).toBe(0);

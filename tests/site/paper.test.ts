@@ -3,15 +3,12 @@ import { expect, type Page, test } from '@playwright/test';
 import jsQR from 'jsqr';
 import type { Box } from '../../src/box/box.ts';
 import { readPdf } from './pdf.ts';
-import { open } from './site.ts';
+import { linkTo, open } from './site.ts';
 
 const papers = [
   { format: 'A4', width: 210, height: 297 },
   { format: 'Letter', width: 215.9, height: 279.4 },
 ] as const;
-
-const linkTo = (page: string, changes: Partial<Box>) =>
-  `${page}#box=2.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
 
 async function printed(page: Page, address: string, format: 'A4' | 'Letter') {
   await open(page, address);
