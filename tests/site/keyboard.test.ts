@@ -215,6 +215,7 @@ test.describe('the focus stays with the reader', () => {
 test.describe('every number field names its unit as the reader has chosen it', () => {
   for (const path of everyKind)
     test(`/${path}`, async ({ page }) => {
+      test.setTimeout(90_000);
       await open(page, path);
       await page.evaluate(() => {
         for (const fold of document.querySelectorAll('details')) fold.open = true;
