@@ -1,7 +1,6 @@
 /** The build sheet of the current box: what a maker takes to the bench, on paper. */
 
 import { useComputed } from '@preact/signals';
-import { useId } from 'preact/hooks';
 import { designBox } from '../../box/design.ts';
 import { fields } from '../../box/fields.ts';
 import { workOf } from '../../box/work.ts';
@@ -12,10 +11,10 @@ import { useStore } from '../../notebook/use-store.ts';
 import { href } from '../href.ts';
 import { Board } from '../my-box/Board.tsx';
 import { PartsTable } from '../my-box/PartsTable.tsx';
-import { TextInput } from '../TextInput.tsx';
 import { AsBuilt } from './AsBuilt.tsx';
 import { Exceptions } from './Exceptions.tsx';
 import { LinkAtEnd, LinkCode } from './LinkCode.tsx';
+import { NameOnSheet } from './NameOnSheet.tsx';
 import { type SourceNames, Steps } from './Steps.tsx';
 import { Amounts, GapTable, SetUps } from './WorkTables.tsx';
 
@@ -33,7 +32,6 @@ function Sizes({ of }: { of: readonly number[] }) {
 }
 
 export default function BuildSheet({ sources }: { sources: SourceNames }) {
-  const id = useId();
   const store = useStore();
   const design = useComputed(() => designBox(store.values.value));
   const work = useComputed(() => workOf(design.value));
@@ -59,17 +57,7 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
         <p class="paper-only">
           Made by <span class="blank wide" /> for <span class="blank wide" /> Date <span class="blank" />
         </p>
-        <p class="screen-only">
-          <label for={id}>
-            Name on this sheet{' '}
-            <TextInput
-              id={id}
-              maxLength={fields.name.longest}
-              value={v.name}
-              set={(name) => store.set({ name: name.trim() || v.name })}
-            />
-          </label>
-        </p>
+        <NameOnSheet store={store} />
         <p>
           Outside <Sizes of={[v.outsideLength, v.outsideWidth, v.outsideHeight]} />
           {inside && (

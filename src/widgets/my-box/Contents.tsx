@@ -1,16 +1,14 @@
-/** What goes in the box: the list of things, and the ways they may lie, best first. */
+/** What goes in the box: the list of things, what they take up together, and how they may lie. */
 import { useComputed, useSignal } from '@preact/signals';
 import { useId, useRef } from 'preact/hooks';
 import type { Item } from '../../box/box.ts';
-import { blockOf, isLaid, waysToLie, withItems } from '../../box/contents.ts';
+import { withItems } from '../../box/contents.ts';
 import { fields } from '../../box/fields.ts';
-import { Arrangement } from '../../figures/Arrangement.tsx';
-import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../../notebook/use-store.ts';
-import { format } from '../../units/index.ts';
 import { useLead } from '../use-lead.ts';
 import { ItemRow } from './ItemRow.tsx';
 import { SizeOfContents } from './SizeOfContents.tsx';
+import { WaysToLie } from './WaysToLie.tsx';
 
 /** A thing of the catalog; no height where it depends on the stack. */
 export interface CatalogItem {
@@ -22,30 +20,13 @@ export interface CatalogItem {
   readonly known: string;
 }
 
-/** How many ways are shown before the reader asks for more. */
-const few = 4;
-/** And after that; the one chosen is always among them. */
-const many = 12;
-
 export function Contents({ store, catalog }: { store: Store; catalog: readonly CatalogItem[] }) {
-  const more = useSignal(false);
   const refusal = useId();
   /** Why the thing chosen last was not taken in. */
   const refused = useSignal<string | undefined>(undefined);
   /** What is to be said of the last change of the list, as long as that list stands. */
   const note = useSignal<{ items: readonly Item[]; text: string } | undefined>(undefined);
   const items = useComputed(() => store.values.value.items);
-  const found = useComputed(() => waysToLie(store.values.value));
-  const chosen = useComputed(() => found.value.find((way) => isLaid(store.values.value, way)));
-  /** What a change of the list has laid stands first; what the reader chooses then does not move under their hand. */
-  const inOrder = useComputed(() => {
-    const ways = found.value;
-    const laid = ways.find((way) => isLaid(store.values.peek(), way));
-    return laid ? [laid, ...ways.filter((way) => way !== laid)] : ways;
-  });
-  const shown = useComputed(() =>
-    inOrder.value.filter((way, place) => place < (more.value ? many : few) || way === chosen.value),
-  );
 
   const list = useRef<HTMLUListElement>(null);
   const adding = useRef<HTMLSelectElement>(null);
@@ -72,18 +53,20 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
     return undefined;
   };
   const remove = (place: number) => {
+    refused.value = setItems(items.value.filter((_, index) => index !== place));
+    if (refused.value) return;
     keys.current.splice(place, 1);
     leadToRow(place);
-    refused.value = setItems(items.value.filter((_, index) => index !== place));
   };
   const add = (name: string) => {
     const from = catalog.find((thing) => thing.name === name);
     const size = from ?? { name: 'my own', length: 50, width: 30 };
-    if (items.value.length + 1 === fields.items.most) leadToRow(fields.items.most);
     refused.value = setItems([
       ...items.value,
       { name: size.name, length: size.length, width: size.width, height: from?.height ?? 10, count: 1 },
     ]);
+    // The list is full: the choice is gone.
+    if (items.value.length === fields.items.most) leadToRow(fields.items.most);
   };
 
   return (
@@ -137,47 +120,7 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
           {note.value.text}
         </p>
       )}
-      {found.value.length > 0 && (
-        <>
-          <h3>How they may lie</h3>
-          <ul class="ways">
-            {shown.value.map((way) => (
-              <li
-                key={`${way.length},${way.width},${way.height}`}
-                class={way === chosen.value ? 'chosen' : undefined}
-              >
-                <Arrangement found={way} things={items.value} />
-                <p>
-                  <Quantity value={way.length} kind="length" /> by{' '}
-                  <Quantity value={way.width} kind="length" /> by{' '}
-                  <Quantity value={way.height} kind="length" />,{' '}
-                  {format(way.waste * 100, 'percent', { system: 'mm', digits: 0 })} empty.{' '}
-                  <button
-                    type="button"
-                    class="quiet"
-                    aria-pressed={way === chosen.value}
-                    onClick={() => store.set(blockOf(way))}
-                  >
-                    lay them like this
-                  </button>
-                  {way === chosen.value && <strong> Chosen.</strong>}
-                </p>
-              </li>
-            ))}
-          </ul>
-          {found.value.length > few && (
-            <button
-              type="button"
-              class="quiet"
-              onClick={() => {
-                more.value = !more.value;
-              }}
-            >
-              {more.value ? 'fewer ways' : 'more ways'}
-            </button>
-          )}
-        </>
-      )}
+      <WaysToLie store={store} />
     </>
   );
 }

@@ -1,0 +1,70 @@
+/** The ways in which the contents may lie, best first. */
+import { useComputed, useSignal } from '@preact/signals';
+import { blockOf, isLaid, waysToLie } from '../../box/contents.ts';
+import { Arrangement } from '../../figures/Arrangement.tsx';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import type { Store } from '../../notebook/use-store.ts';
+import { format } from '../../units/index.ts';
+
+/** How many ways are shown before the reader asks for more. */
+const few = 4;
+/** And after that; the one chosen is always among them. */
+const many = 12;
+
+export function WaysToLie({ store }: { store: Store }) {
+  const more = useSignal(false);
+  const items = useComputed(() => store.values.value.items);
+  const found = useComputed(() => waysToLie(store.values.value));
+  const chosen = useComputed(() => found.value.find((way) => isLaid(store.values.value, way)));
+  /** What a change of the list has laid stands first; what the reader chooses then does not move under their hand. */
+  const inOrder = useComputed(() => {
+    const ways = found.value;
+    const laid = ways.find((way) => isLaid(store.values.peek(), way));
+    return laid ? [laid, ...ways.filter((way) => way !== laid)] : ways;
+  });
+  const shown = useComputed(() =>
+    inOrder.value.filter((way, place) => place < (more.value ? many : few) || way === chosen.value),
+  );
+
+  if (found.value.length === 0) return null;
+  return (
+    <>
+      <h3>How they may lie</h3>
+      <ul class="ways">
+        {shown.value.map((way) => (
+          <li
+            key={`${way.length},${way.width},${way.height}`}
+            class={way === chosen.value ? 'chosen' : undefined}
+          >
+            <Arrangement found={way} things={items.value} />
+            <p>
+              <Quantity value={way.length} kind="length" /> by <Quantity value={way.width} kind="length" /> by{' '}
+              <Quantity value={way.height} kind="length" />,{' '}
+              {format(way.waste * 100, 'percent', { system: 'mm', digits: 0 })} empty.{' '}
+              <button
+                type="button"
+                class="quiet"
+                aria-pressed={way === chosen.value}
+                onClick={() => store.set(blockOf(way))}
+              >
+                lay them like this
+              </button>
+              {way === chosen.value && <strong> Chosen.</strong>}
+            </p>
+          </li>
+        ))}
+      </ul>
+      {found.value.length > few && (
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => {
+            more.value = !more.value;
+          }}
+        >
+          {more.value ? 'fewer ways' : 'more ways'}
+        </button>
+      )}
+    </>
+  );
+}
