@@ -2,10 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Box, Item } from '../../src/box/box.ts';
-import { blockOf, isLaid, type NewContents, waysToLie, withItems } from '../../src/box/contents.ts';
+import { type NewContents, withItems } from '../../src/box/contents.ts';
 import { evaluate } from '../../src/box/evaluate.ts';
 import { exampleBox, inchExample } from '../../src/box/example.ts';
 import { fields } from '../../src/box/fields.ts';
+import { blockOf, isLaid, waysToLie } from '../../src/box/ways-to-lie.ts';
 
 const domino = exampleBox.items[0]!;
 const sizes = ['contentsLength', 'contentsWidth', 'contentsHeight'] as const;

@@ -1,6 +1,6 @@
 /** What the things in the list do to the size of the box, in words: who decides it, and what it comes to. */
 import { useComputed } from '@preact/signals';
-import { fitsBlock, isLaid, waysToLie, whyNoWay } from '../../box/contents.ts';
+import { fitsBlock, isLaid, waysToLie, whyNoWay } from '../../box/ways-to-lie.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../../notebook/use-store.ts';
 

@@ -1,6 +1,6 @@
 /** The ways in which the contents may lie, best first. */
 import { useComputed, useSignal } from '@preact/signals';
-import { blockOf, isLaid, waysToLie } from '../../box/contents.ts';
+import { blockOf, isLaid, waysToLie } from '../../box/ways-to-lie.ts';
 import { Arrangement } from '../../figures/Arrangement.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../../notebook/use-store.ts';
