@@ -49,8 +49,9 @@ export function withItems(box: Box, items: readonly Item[]): NewContents {
   const laid = blockOf(isNew ? ways[0]! : nearest(box, ways));
   return {
     inputs: { items, ...laid },
-    ...(isOwn && {
-      note: `The things no longer fit into the ${block(box)} you had set for the contents: it is now ${block(laid)}. One step back brings it again.`,
-    }),
+    ...(isOwn &&
+      box.sizeFrom === 'contents' && {
+        note: `The things no longer fit into the ${block(box)} you had set for the contents: it is now ${block(laid)}. One step back brings it again.`,
+      }),
   };
 }

@@ -11,10 +11,11 @@ const kB = 1000;
 const lesson = { html: 20, js: 48, requests: 16 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { js: 54, requests: 17 },
+  'lessons/reading-the-board/': { html: 21, js: 54, requests: 17 },
+  'lessons/wood-movement/': { html: 21 },
   'lessons/a-year-of-a-panel/': { html: 21, js: 57, requests: 16 },
-  'rules/': { html: 32 },
-  'my-box/': { html: 29, js: 110, requests: 28 },
+  'rules/': { html: 33 },
+  'my-box/': { html: 30, js: 110, requests: 28 },
   'build-sheet/': { js: 103, requests: 28 },
   'templates/': { js: 72, requests: 24 },
   'woods/': { js: 50 },
