@@ -14,10 +14,12 @@ interface Wanted extends Pick<NumberField, 'kind' | 'low' | 'high' | 'digits' | 
   system: UnitSystem;
   /** Takes a number in range, or gives the words why it cannot be taken all the same. */
   set: (value: number) => string | undefined;
+  /** Told when a number that was not taken is no longer wanted: other text stands in its place, or none. */
+  forget?: () => void;
 }
 
 /** Attributes for the `<input>`, why its text could not be used, and a way to drop that text for the value in force. */
-export function useTypedNumber({ kind, low, high, digits, denominator, value, system, set }: Wanted) {
+export function useTypedNumber({ kind, low, high, digits, denominator, value, system, set, forget }: Wanted) {
   const typed = useSignal<string | undefined>(undefined);
   const refused = useSignal<{ text: string; message: string } | undefined>(undefined);
   const show = (number: number) => format(number, kind, { system, digits, denominator });
@@ -25,6 +27,7 @@ export function useTypedNumber({ kind, low, high, digits, denominator, value, sy
   const read = async (text: string) => {
     const parsed = await readNumber(text, kind, system);
     if (typed.value === text) typed.value = undefined;
+    forget?.();
     const message = !parsed.ok
       ? parsed.message
       : parsed.value < low || parsed.value > high
@@ -35,6 +38,7 @@ export function useTypedNumber({ kind, low, high, digits, denominator, value, sy
   const drop = () => {
     typed.value = undefined;
     refused.value = undefined;
+    forget?.();
   };
   return {
     message: refused.value?.message,

@@ -89,6 +89,25 @@ test('sizes that fit only together are taken together', async ({ page }) => {
   await expect(says(page)).toContainText('100\u00a0mm by 60\u00a0mm by 45\u00a0mm', seen);
 });
 
+test('a number that was refused and then given up is not tried again with the next one', async ({ page }) => {
+  await open(page, 'my-box/');
+  const alert = page.locator('.items').getByRole('alert');
+  for (const giveUp of [() => page.keyboard.press('Escape'), () => type(page, 'long')]) {
+    await field(page, /^length/).focus();
+    await type(page, '700');
+    await expect(alert).toContainText('Nothing has changed.');
+    await giveUp();
+    await expect(alert.filter({ hasText: 'Nothing has changed.' })).toHaveCount(0);
+    await field(page, /^how many/).focus();
+    await type(page, '27');
+    await expect(alert.filter({ hasText: 'Nothing has changed.' })).toHaveCount(0);
+    // Nine rows of three on edge.
+    await expect(says(page)).toContainText('156\u00a0mm by 87\u00a0mm by 35\u00a0mm', seen);
+    await page.getByRole('button', { name: 'one step back' }).press('Enter');
+    await expect(says(page)).toContainText('156\u00a0mm by 96\u00a0mm by 35\u00a0mm', seen);
+  }
+});
+
 test('a thing that is taken in, and one that is taken out, moves the box, and the rest is laid', async ({
   page,
 }) => {

@@ -36,9 +36,11 @@ interface ColumnProps extends Pick<Props, 'item' | 'system'> {
   column: Column;
   /** Gives the words where the number cannot be taken; `drop` takes its text out of the field. */
   onNumber: (name: Column['name'], value: number, drop: () => void) => string | undefined;
+  /** The number that was not taken is no longer wanted. */
+  onForget: (name: Column['name']) => void;
 }
 
-function ItemNumber({ column, item, system, onNumber }: ColumnProps) {
+function ItemNumber({ column, item, system, onNumber, onForget }: ColumnProps) {
   const id = useId();
   const { name, label, kind, limits } = column;
   const { input, message, drop } = useTypedNumber({
@@ -48,6 +50,7 @@ function ItemNumber({ column, item, system, onNumber }: ColumnProps) {
     value: item[name],
     system,
     set: (value) => onNumber(name, value, drop),
+    forget: () => onForget(name),
   });
   return (
     <>
@@ -76,7 +79,6 @@ export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
     const message = onChange(Object.fromEntries(all.map(([of, wanted]) => [of, wanted.value])));
     if (message) return message;
     for (const [, wanted] of all) wanted.drop();
-    waiting.current.clear();
     return undefined;
   };
   return (
@@ -86,7 +88,14 @@ export function ItemRow({ item, system, note, onChange, onRemove }: Props) {
         <TextInput id={id} maxLength={60} value={item.name} set={(name) => void onChange({ name })} />
       </label>
       {columns.map((column) => (
-        <ItemNumber key={column.name} column={column} item={item} system={system} onNumber={onNumber} />
+        <ItemNumber
+          key={column.name}
+          column={column}
+          item={item}
+          system={system}
+          onNumber={onNumber}
+          onForget={(name) => waiting.current.delete(name)}
+        />
       ))}
       <button type="button" class="quiet" onClick={onRemove} aria-label={`take out ${item.name}`}>
         take out
