@@ -48,8 +48,11 @@ function search(items: readonly Item[], within: 'around' | 'given' | 'block' | '
   const known = searches.get(within);
   if (known?.key === key) return known.ways;
   const ways = arrangements(items, { ratio, best: Infinity, ...(most && { most }) }).filter(
-    // A box that is built around them is as long as its longer side.
-    ({ length, width }) => within !== 'around' || length >= width - 1e-9,
+    (way) =>
+      // A box that is built around them is as long as its longer side.
+      (within !== 'around' || way.length >= way.width - 1e-9) &&
+      // Where less is left than a field holds, its least does not fit.
+      (!most || axes.every(({ block }, axis) => blockOf(way)[block] <= most[axis]! + 1e-9)),
   );
   searches.set(within, { key, ways });
   return ways;
@@ -101,7 +104,8 @@ export function nearest(box: Box, ways: readonly Arrangement[]): Arrangement {
 /** What does not fit, by how much, and what to do, where the things fit in no way. */
 export function whyNoWay(box: Box, items: readonly Item[] = box.items): string {
   const most = mostOf(box);
-  const excess = (way: Arrangement) => axes.map(({ size }, axis) => Math.max(0, way[size] - most[axis]!));
+  const excess = (way: Arrangement) =>
+    axes.map(({ block }, axis) => Math.max(0, blockOf(way)[block] - most[axis]!));
   const total = (way: Arrangement) => excess(way).reduce((sum, over) => sum + over, 0);
   const closest = search(items, 'anything').reduce((best, way) => (total(way) < total(best) ? way : best));
   const over = excess(closest)

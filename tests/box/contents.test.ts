@@ -181,6 +181,23 @@ describe('what fits in no way', () => {
     expect(typed(given, { length: 94, width: 54, height: 35 })).not.toHaveProperty('refused');
   });
 
+  test('of a thing thinner than the least that contents may be, where even that least is not left', () => {
+    // 15 − 14.7 above leaves 0.3 mm of height, and contents count as at least 0.5 mm.
+    const flat: Box = {
+      ...exampleBox,
+      items: [],
+      sizeFrom: 'inside',
+      wantedLength: 100,
+      wantedWidth: 60,
+      wantedHeight: 15,
+    };
+    const sheet: Item = { name: 'sheet', length: 50, width: 30, height: 0.1, count: 1 };
+    expect(withItems({ ...flat, headroom: 14.7 }, [sheet])).toEqual({
+      refused: expect.stringMatching(/they need 0\.2.mm .*more height/),
+    });
+    expect(withItems({ ...flat, headroom: 14.5 }, [sheet])).not.toHaveProperty('refused');
+  });
+
   test('may be mended row by row where it stands already, the size waiting', () => {
     const long = (length: number): Item => ({ name: 'rod', length, width: 10, height: 5, count: 1 });
     const box: Box = { ...exampleBox, items: [long(900), { ...long(700), width: 11 }] };
