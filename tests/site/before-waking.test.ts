@@ -28,6 +28,8 @@ test('a number typed before the page is awake is taken over', async ({ page }) =
   await expect(page.getByRole('slider', { name: /^wall thickness/ })).toHaveAttribute(
     'aria-valuetext',
     '11 millimeters',
+    // The heaviest page of all, in a test that runs among the first on a cold machine.
+    { timeout: 20_000 },
   );
   await expect(wall).toHaveValue('11');
 });
