@@ -14,7 +14,7 @@ const range = (/** @type {number} */ first, /** @type {number} */ last) =>
 const ascii = range(0x20, 0x7e);
 
 /** Text and labels: US English, typographic marks, sizes, and the names in the list of sources. */
-const text = `${ascii}\u00a0\u2009\u202f§°±²³·×¼½¾†‡–—‘’“”…′″⁄−áäåçèéíñóöøúüÖß`;
+const text = `${ascii}\u00a0\u2009\u202f§°±²³·×¼½¾¶–—‘’“”…′″⁄−áäåçèéíñóöøúüÖß`;
 /** Formulas: operators, Greek, and the slanted letters that MathML puts in the place of plain ones. */
 const formulas = `%${range(0x28, 0x2b)},./0123456789:;<=>[]|{}${range(0x41, 0x5a)}${range(0x61, 0x7a)}\u00a0°±·×÷′″−⋅≈≠≤≥√∞∂∑∏→←↑↓⇒∝⌈⌉⌊⌋△✓\u2009\u202fπΔΣΦΩαβγδεηθλμνρστφω${range(0x1d434, 0x1d454)}ℎ${range(0x1d456, 0x1d467)}${[...'αβγδεηθλμνπρστφω'].map((letter) => String.fromCodePoint(letter.codePointAt(0) - 0x3b1 + 0x1d6fc)).join('')}`;
 

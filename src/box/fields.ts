@@ -265,7 +265,7 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
     high: 0.8,
     step: 0.02,
     digits: 2,
-    help: 'Chestnut on chestnut, at rest: 0.46 (Villar-García 2020, seen in the abstract). Waxed: about 0.2†.',
+    help: 'Chestnut on chestnut, at rest: 0.46 (Villar-García 2020, seen in the abstract). Waxed: about 0.2§.',
   },
   pullOffset: length('pull, off the middle of the lid', 0, 200),
 
@@ -307,7 +307,7 @@ export const fields: Readonly<Record<NumberName, NumberField>> &
     high: 200,
     step: 5,
     digits: 0,
-    help: 'A firm thumb pushes with about 50 N (11 lbf)†; not measured here.',
+    help: 'A firm thumb pushes with about 50 N (11 lbf)§; not measured here.',
   },
 
   boardLength: length('board length', 100, 4000),

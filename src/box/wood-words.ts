@@ -5,7 +5,7 @@ import { woodById } from './woods.ts';
 /** The name, with a mark on averages over several species and on figures from memory. */
 export function woodLabel({ name, isGroup, radialCoefficient, tangentialCoefficient }: Wood): string {
   const remembered = [radialCoefficient, tangentialCoefficient].some((of) => of?.status === 'from memory');
-  return `${name}${remembered ? '†' : ''}${isGroup ? ' (group average)' : ''}`;
+  return `${name}${remembered ? '§' : ''}${isGroup ? ' (group average)' : ''}`;
 }
 
 const worth = {

@@ -17,8 +17,8 @@ export interface Climate {
   readonly agreesWith?: string;
 }
 
-const wh = 'Wood Handbook (2010), figure 13-1‡';
-const sweden = 'Swedish Wood guidance‡';
+const wh = 'Wood Handbook (2010), figure 13-1¶';
+const sweden = 'Swedish Wood guidance¶';
 
 /** All months invented. Northern half of the globe; `halfYearLater` turns them over. */
 export const climates: readonly Climate[] = [

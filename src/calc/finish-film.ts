@@ -45,6 +45,6 @@ export const oilHardenedByShutAir = relation({
   compute: ({ V, o, s }) => (o * V * 1e-6) / s,
   evidence: 'from memory',
   source:
-    'Oxygen is 23 % of the mass of air; a drying oil takes up about a tenth of its own mass and more while it hardens†.',
+    'Oxygen is 23 % of the mass of air; a drying oil takes up about a tenth of its own mass and more while it hardens§.',
   limits: 'No box is quite tight: it breathes a little, and each opening changes the air.',
 });

@@ -69,7 +69,7 @@ export interface KnownRange {
   readonly known: string;
 }
 
-const guide = 'a glue maker’s guide‡';
+const guide = 'a glue maker’s guide¶';
 /**
  * Clamping pressures by how dense the wood is, MPa: 100 to 150, 150 to 200 and 200 to 300 lbf/in² of a glue maker's
  * guide for softwoods, for cherry and soft maple, and for oak and birch. Another copy of the guide says 175 to 250 for
@@ -89,7 +89,7 @@ export function clampPressure(specificGravity: number): KnownRange {
 }
 
 /** Usual spread of water glue, g/m². */
-export const glueSpread: KnownRange = { low: 150, high: 250, known: 'as remembered†' };
+export const glueSpread: KnownRange = { low: 150, high: 250, known: 'as remembered§' };
 
 /** Wet film of one coat, mm: wiped on thin to brushed. */
 export const wetFilm: KnownRange = { low: 0.03, high: 0.1, known: 'common practice' };

@@ -140,5 +140,5 @@ export const criticalFlaw = relation({
   compute: ({ K, sigma_t }) => (1000 / Math.PI) * (K / (1.12 * sigma_t)) ** 2,
   evidence: 'from memory',
   fit: true,
-  source: 'Fracture mechanics of an edge crack; toughness of wood about 0.2 to 0.5 MPa√m (Wood Handbook†).',
+  source: 'Fracture mechanics of an edge crack; toughness of wood about 0.2 to 0.5 MPa√m (Wood Handbook§).',
 });

@@ -92,7 +92,7 @@ export const fingerSwelling = relation({
   compute: ({ f, C, dM }) => f * C * dM,
   evidence: 'derived',
   source: 'The coefficient method of the Wood Handbook, taken along the rings, where wood moves most.',
-  limits: 'How much water a finger takes up before the joint is home is not known well: 5 %†.',
+  limits: 'How much water a finger takes up before the joint is home is not known well: 5 %§.',
 });
 
 /** Moisture a finger takes up from a water-based glue, % points: the size assumed here, from memory, no source seen. */

@@ -86,7 +86,7 @@ test('75 mm of solid wood is no width that need not be calculated: cherry 0.74, 
 test('words are those of the trade in the United States', () => {
   for (const [file, text] of texts) {
     expect(text, file).not.toMatch(/\bcalms?\b|\blively\b/);
-    // How a figure was read is a mark, † or ‡, told at the foot of every page; a rule names its kind of evidence.
+    // How a figure was read is a mark, § or ¶, told at the foot of every page; a rule names its kind of evidence.
     expect(text.replace(/^evidence: .*$/m, ''), file).not.toMatch(/from memory|second-hand/);
     const prose = text.replaceAll(/[\w-]*-saying-[\w-]*|of="[^"]*sayings"/g, '');
     expect(prose, file).not.toMatch(/\b[Ss]ayings?\b/);

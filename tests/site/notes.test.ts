@@ -28,9 +28,9 @@ test('the build sheet marks what was remembered and what was read second-hand, a
   page,
 }) => {
   await open(page, 'build-sheet/');
-  await expect(page.locator('.amounts')).toContainText('†');
-  await expect(page.locator('.amounts')).toContainText('‡');
+  await expect(page.locator('.amounts')).toContainText('§');
+  await expect(page.locator('.amounts')).toContainText('¶');
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('footer .marks')).toBeVisible();
-  await expect(page.locator('footer .marks')).toContainText('† is from memory, ‡ read second-hand');
+  await expect(page.locator('footer .marks')).toContainText('§ is from memory, ¶ read second-hand');
 });

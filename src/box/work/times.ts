@@ -5,7 +5,7 @@ export interface Time {
   readonly known: string;
 }
 
-const guide = 'a glue maker’s guide‡';
+const guide = 'a glue maker’s guide¶';
 
 /** Open time of ordinary white or yellow glue, minutes: common practice. */
 export const openTime = { low: 4, high: 10 } as const;

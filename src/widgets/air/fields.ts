@@ -23,7 +23,7 @@ export const fields = {
       0,
       8,
       0.5,
-      'Grams in each cubic meter of room air. Two to four is usual in a lived-in room†.',
+      'Grams in each cubic meter of room air. Two to four is usual in a lived-in room§.',
     ),
   },
   thickness: {
