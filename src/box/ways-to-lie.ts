@@ -47,13 +47,15 @@ function search(items: readonly Item[], within: 'around' | 'given' | 'block' | '
   const key = String(most);
   const known = searches.get(within);
   if (known?.key === key) return known.ways;
-  const ways = arrangements(items, { ratio, best: Infinity, ...(most && { most }) }).filter(
-    (way) =>
+  const ways = arrangements(items, { ratio, best: Infinity, ...(most && { most }) }).filter((way) => {
+    const laid = blockOf(way);
+    return (
       // A box that is built around them is as long as its longer side.
       (within !== 'around' || way.length >= way.width - 1e-9) &&
       // Where less is left than a field holds, its least does not fit.
-      (!most || axes.every(({ block }, axis) => blockOf(way)[block] <= most[axis]! + 1e-9)),
-  );
+      (!most || axes.every(({ block }, axis) => laid[block] <= most[axis]! + 1e-9))
+    );
+  });
   searches.set(within, { key, ways });
   return ways;
 }

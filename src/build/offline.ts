@@ -48,6 +48,7 @@ export const writeServiceWorker = (folder: string) =>
     cleanupOutdatedCaches: true,
   });
 
+/** Makes the service worker once the site is built, and says how much it keeps. */
 export const offline = (): AstroIntegration => ({
   name: 'offline',
   hooks: {

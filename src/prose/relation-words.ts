@@ -1,5 +1,4 @@
 /** Everything a page says about a relation, made while the site is built. */
-
 import { getCollection } from 'astro:content';
 import { createHash } from 'node:crypto';
 import { relations } from '../calc/index.ts';

@@ -15,6 +15,7 @@ import { units } from '../notebook/units.ts';
 import { fieldUnit } from '../units/index.ts';
 import { readNumber } from './read-number.ts';
 import { HeardUnit, Unit } from './Unit.tsx';
+import { useLead } from './use-lead.ts';
 
 export interface Props {
   /** Unique in the notebook: the guess is kept under it. */
@@ -43,21 +44,15 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
   const state = useSignal<'asking' | 'guessed' | 'skipped'>('asking');
 
   const answerLine = useRef<HTMLParagraphElement>(null);
-  /** Where the reader is led once the form has changed under their hands. */
-  const leadTo = useRef<'answer' | 'figure' | 'field'>();
-  useEffect(() => {
-    const to = leadTo.current;
-    leadTo.current = undefined;
-    if (to === 'answer') answerLine.current?.focus();
-    if (to === 'field') root.current?.querySelector<HTMLInputElement>('input')?.focus();
-    if (to === 'figure') {
-      const figure = root.current
-        ?.closest('.guess')
-        ?.querySelector<HTMLElement>('.covered h2, .covered section');
-      figure?.setAttribute('tabindex', '-1');
-      figure?.focus();
-    }
-  }, [state.value]);
+  const lead = useLead();
+  /** The figure's heading, which nothing leads to but this. */
+  const uncovered = () => {
+    const figure = root.current
+      ?.closest('.guess')
+      ?.querySelector<HTMLElement>('.covered h2, .covered section');
+    figure?.setAttribute('tabindex', '-1');
+    return figure;
+  };
 
   const open = (to: 'guessed' | 'skipped') => {
     state.value = to;
@@ -91,7 +86,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
       if (remember) rememberGuess(id, guess);
     }
     message.value = '';
-    if (remember) leadTo.current = 'answer';
+    if (remember) lead(() => answerLine.current);
     open('guessed');
   };
 
@@ -178,7 +173,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
             onClick={() => {
               text.value = '';
               state.value = 'asking';
-              leadTo.current = 'field';
+              lead(() => root.current?.querySelector('input'));
               root.current?.closest<HTMLElement>('.guess')?.setAttribute('data-open', 'false');
               rememberGuess(id, '');
             }}
@@ -194,7 +189,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
               type="button"
               class="quiet"
               onClick={() => {
-                leadTo.current = 'figure';
+                lead(uncovered);
                 open('skipped');
               }}
             >

@@ -38,7 +38,7 @@ export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) 
         <div class="decisions">
           <section>
             <h2>{sections.contents.title}</h2>
-            <Contents store={store} catalog={catalog} />
+            <Contents store={store} shown={shown} catalog={catalog} />
             <Decisions section={sections.contents} store={store} />
           </section>
           {(Object.keys(sections) as (keyof typeof sections)[])

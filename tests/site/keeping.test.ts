@@ -1,10 +1,9 @@
 /** A reader's box is never lost: links, reloads, full and blocked stores, two tabs, kept designs. */
 import { expect, type Page, test } from '@playwright/test';
-import { open } from './site.ts';
+import { linkTo, open } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 
-const linkOf = (changes: object) => `#box=2.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
 const wall = (page: Page) => page.getByRole('textbox', { name: /^wall thickness/ });
 const setWall = async (page: Page, value: string) => {
   await wall(page).fill(value);
@@ -23,7 +22,7 @@ test('a link puts the former box one step back and among the kept designs, and l
 }) => {
   await open(page, 'my-box/');
   await setWall(page, '12');
-  await open(page, `my-box/?from=code${linkOf({ name: 'From a friend', wall: 7 })}`);
+  await open(page, linkTo('my-box/?from=code', { name: 'From a friend', wall: 7 }));
   await expect(wall(page)).toHaveValue('7');
   expect(new URL(page.url()).hash).toBe('');
   expect(new URL(page.url()).search).toBe('?from=code');
@@ -34,7 +33,7 @@ test('a link puts the former box one step back and among the kept designs, and l
 
 test('what is changed after a link was opened survives a reload, and Back', async ({ page }) => {
   await open(page, '');
-  await open(page, `my-box/${linkOf({ wall: 7 })}`);
+  await open(page, linkTo('my-box/', { wall: 7 }));
   await setWall(page, '8');
   await page.reload();
   await expect(wall(page)).toHaveValue('8');

@@ -4,12 +4,11 @@
  */
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import type { Box } from '../../src/box/box.ts';
-import { everyKind, heardUnits, numberField, open } from './site.ts';
+import { everyKind, heardUnits, linkTo, numberField, open } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 
-const myBoxWith = (changes: Partial<Box>) =>
-  `my-box/#box=2.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
+const myBoxWith = (changes: Partial<Box>) => linkTo('my-box/', changes);
 const cards = { name: 'cards', length: 90, width: 60, height: 20, count: 1 };
 const coins = { name: 'coins', length: 25, width: 25, height: 2, count: 4 };
 
@@ -215,7 +214,6 @@ test.describe('the focus stays with the reader', () => {
 test.describe('every number field names its unit as the reader has chosen it', () => {
   for (const path of everyKind)
     test(`/${path}`, async ({ page }) => {
-      test.setTimeout(90_000);
       await open(page, path);
       await page.evaluate(() => {
         for (const fold of document.querySelectorAll('details')) fold.open = true;
@@ -281,7 +279,6 @@ test.describe('what is half typed stays', () => {
   ];
 
   test('while another tab changes the box, steps back and chooses units', async ({ page, context }) => {
-    test.setTimeout(60_000);
     await open(page, myBoxWith({ wall: 20 }));
     const other = await context.newPage();
     await open(other, 'my-box/');

@@ -120,7 +120,7 @@ for (const path of ['', 'lessons/proportion/', 'my-box/', 'build-sheet/', 'templ
     const words = page.getByText('could not be fetched');
     // Each part tries twice before it gives up.
     const parts = page.locator('astro-island:has(input, select, textarea, button)');
-    await expect(words).toHaveCount(await parts.count(), { timeout: 20_000 });
+    await expect(words).toHaveCount(await parts.count());
     expect(await parts.count()).toBeGreaterThan(0);
     for (const part of await parts.all()) {
       await expect(part.getByText('could not be fetched')).toHaveCount(1);

@@ -1,6 +1,6 @@
 /** Weighs a page by really loading it in the browser, before and after scrolling to its end. */
 import { gzipSync } from 'node:zlib';
-import type { Browser } from '@playwright/test';
+import type { Browser, Request } from '@playwright/test';
 
 /** Bytes as they travel: HTML, CSS, JS and the rest gzipped, fonts and pictures as they are (they are packed already). */
 export interface Weight {
@@ -28,7 +28,7 @@ export async function weigh(browser: Browser, url: string): Promise<{ opened: We
   const page = await context.newPage();
   const weight = { html: 0, css: 0, js: 0, fonts: 0, other: 0, requests: 0 };
   const pending: Promise<void>[] = [];
-  page.on('requestfinished', (request) => {
+  const note = (request: Request) => {
     const take = async () => {
       const kind = kinds[request.resourceType() as keyof typeof kinds] ?? 'other';
       const body = (await (await request.response())?.body()) ?? Buffer.alloc(0);
@@ -37,7 +37,8 @@ export async function weigh(browser: Browser, url: string): Promise<{ opened: We
       weight.requests += 1;
     };
     if (!request.url().startsWith('data:')) pending.push(take());
-  });
+  };
+  page.on('requestfinished', note);
 
   await page.goto(url, { waitUntil: 'networkidle' });
   await Promise.all(pending);
@@ -51,6 +52,8 @@ export async function weigh(browser: Browser, url: string): Promise<{ opened: We
   });
   await page.waitForLoadState('networkidle');
   await page.waitForTimeout(300);
+  // Nothing new is weighed from here on: a body cannot be read once its page is closed.
+  page.off('requestfinished', note);
   await Promise.all(pending);
   await context.close();
   return { opened, scrolled: { ...weight } };

@@ -140,7 +140,6 @@ async function saved(page: Page): Promise<string> {
 test('the example box is designed from nothing with the keyboard alone, and its file holds that box', async ({
   page,
 }) => {
-  test.setTimeout(90_000);
   await open(page, linkTo('my-box/', nothing));
   const done = new Set<string>();
   let file: string | undefined;

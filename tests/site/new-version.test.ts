@@ -237,9 +237,7 @@ test('pages of the old version go on, with their late parts, until all are close
     await test.step('nothing of the old version is kept', async () => {
       const old = filesOf(dist).filter((name) => ofOneVersion.test(name));
       const keptOf = async () => (await kept(next)).map((url) => decodeURI(new URL(url).pathname).slice(1));
-      await expect
-        .poll(async () => (await keptOf()).filter((name) => old.includes(name)), { timeout: 20_000 })
-        .toEqual([]);
+      await expect.poll(async () => (await keptOf()).filter((name) => old.includes(name))).toEqual([]);
       expect(await keptOf()).toEqual(expect.arrayContaining(old.map(renamed)));
     });
     await test.step('without a network the new version is whole', async () => {

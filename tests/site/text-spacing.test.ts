@@ -68,7 +68,6 @@ const faults = (page: Page) =>
 
 for (const path of everyKind)
   test(`/${path} fits 320 px with wide text spacing, in both units`, async ({ page }) => {
-    test.setTimeout(60_000);
     await open(page, path);
     await page.addStyleTag({ content: spacing });
     await page.evaluate(() => {

@@ -1,4 +1,5 @@
 /** Checks on fingers, taught by the lesson on joint spacing. Ranges are common practice unless said otherwise. */
+import { frontCutsFingers } from '../box.ts';
 import type { Values } from '../values.ts';
 import { type Check, eitherWay, type NativeRange } from '../verdict.ts';
 
@@ -91,7 +92,7 @@ export const fingersChecks: readonly Check[] = [
     rule: 'front-ends-with-a-finger',
     label: 'hole in each side above the lowered front',
     kind: 'length',
-    applies: (v) => isFinger(v) && v.kind === 'sliding',
+    applies: frontCutsFingers,
     measure: (v) => v.frontHole,
     usual: none,
     says: {

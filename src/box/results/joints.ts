@@ -1,10 +1,12 @@
 /** Results of the lesson on joint spacing. Over 150 lines: one table, whose rows share how a corner is laid out. */
+
 import { tailRoot } from '../../calc/dovetail.ts';
 import * as jig from '../../calc/finger-jig.ts';
 import * as layout from '../../calc/finger-layout.ts';
 import * as area from '../../calc/glue-area.ts';
 import * as fit from '../../calc/joint-fit.ts';
 import { work } from '../../calc/working.ts';
+import { frontCutsFingers } from '../box.ts';
 import { choiceOf, type ResultTable, rowsOf } from '../result.ts';
 import type { Values } from '../values.ts';
 
@@ -121,7 +123,7 @@ export const jointsResults: ResultTable<keyof JointsResults, Values> = {
       kind: 'length',
       round: 'up',
       rule: 'front-ends-with-a-finger',
-      when: (v) => hasFingers(v) && v.kind === 'sliding',
+      when: frontCutsFingers,
     },
   ),
   slotWidth: row(jig.slotWidth, (v) => ({ f: v.fingerWidth, c: v.fingerFit }), {

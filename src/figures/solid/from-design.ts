@@ -1,4 +1,5 @@
 /** The parts of a design as solids to draw, and sentences about its size. */
+import { frontCutsFingers } from '../../box/box.ts';
 import type { Design } from '../../box/design.ts';
 import type { Part } from '../../box/parts/part.ts';
 import type { Values } from '../../box/values.ts';
@@ -22,9 +23,8 @@ export const shifted =
   (by: Vector) =>
   ([x, y, z]: Vector): Vector => [x + by[0], y + by[1], z + by[2]];
 
-/** Whether a hole stays open above the lowered front: only a sliding lid and fingers leave one. */
-export const hasHole = ({ kind, joint, frontHole }: Values): boolean =>
-  kind === 'sliding' && joint === 'finger' && frontHole > 0;
+/** Whether a hole stays open in each side, above the lowered front. */
+export const hasHole = (v: Values): boolean => frontCutsFingers(v) && v.frontHole > 0;
 
 /** A length for a description. */
 export const spokenSize = (value: number): string => said(value, 'length');

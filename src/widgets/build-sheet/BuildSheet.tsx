@@ -11,25 +11,13 @@ import { useStore } from '../../notebook/use-store.ts';
 import { href } from '../href.ts';
 import { Board } from '../my-box/Board.tsx';
 import { PartsTable } from '../my-box/PartsTable.tsx';
+import { Sizes } from '../Sizes.tsx';
 import { AsBuilt } from './AsBuilt.tsx';
 import { Exceptions } from './Exceptions.tsx';
 import { LinkAtEnd, LinkCode } from './LinkCode.tsx';
 import { NameOnSheet } from './NameOnSheet.tsx';
 import { type SourceNames, Steps } from './Steps.tsx';
 import { Amounts, GapTable, SetUps } from './WorkTables.tsx';
-
-function Sizes({ of }: { of: readonly number[] }) {
-  return (
-    <>
-      {of.map((size, index) => (
-        <span key={index}>
-          {index > 0 && ' × '}
-          <Quantity value={size} kind="length" />
-        </span>
-      ))}
-    </>
-  );
-}
 
 export default function BuildSheet({ sources }: { sources: SourceNames }) {
   const store = useStore();

@@ -5,6 +5,7 @@ import { verdicts } from '../../box/checks/index.ts';
 import { type Design, designBox } from '../../box/design.ts';
 import { type Field, fields } from '../../box/fields.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { Sizes } from '../Sizes.tsx';
 import { countOf } from '../told.tsx';
 
 const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
@@ -28,25 +29,7 @@ function Value({ field, value }: { field: Field; value: unknown }) {
   }
 }
 
-function Sizes({ of }: { of: { length: number; width: number; height: number } | undefined }) {
-  if (!of) return <>none left</>;
-  return (
-    <>
-      {[of.length, of.width, of.height].map((size, index) => (
-        <span key={index}>
-          {index > 0 && ' × '}
-          <Quantity value={size} kind="length" />
-        </span>
-      ))}
-    </>
-  );
-}
-
-const outside = ({ values }: Design) => ({
-  length: values.outsideLength,
-  width: values.outsideWidth,
-  height: values.outsideHeight,
-});
+const outside = ({ values: v }: Design) => [v.outsideLength, v.outsideWidth, v.outsideHeight];
 export function Compare({ mine, other, onClose }: { mine: Design; other: Box; onClose: () => void }) {
   const both = [mine, designBox(other)] as const;
   const differing = (Object.keys(fields) as (keyof Box)[]).filter(
@@ -90,7 +73,7 @@ export function Compare({ mine, other, onClose }: { mine: Design; other: Box; on
               <th scope="row">inside</th>
               {both.map(({ inside }, index) => (
                 <td key={index}>
-                  <Sizes of={inside} />
+                  {inside ? <Sizes of={[inside.length, inside.width, inside.height]} /> : 'none left'}
                 </td>
               ))}
             </tr>

@@ -1,9 +1,10 @@
 /** What goes in the box: the list of things, what they take up together, and how they may lie. */
-import { useComputed, useSignal } from '@preact/signals';
+import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import { useId, useRef } from 'preact/hooks';
 import type { Item } from '../../box/box.ts';
 import { withItems } from '../../box/contents.ts';
 import { fields } from '../../box/fields.ts';
+import type { Values } from '../../box/values.ts';
 import type { Store } from '../../notebook/use-store.ts';
 import { useLead } from '../use-lead.ts';
 import { ItemRow } from './ItemRow.tsx';
@@ -20,7 +21,14 @@ export interface CatalogItem {
   readonly known: string;
 }
 
-export function Contents({ store, catalog }: { store: Store; catalog: readonly CatalogItem[] }) {
+interface Props {
+  store: Store;
+  /** The box, as far as the drawings follow it. */
+  shown: ReadonlySignal<Values>;
+  catalog: readonly CatalogItem[];
+}
+
+export function Contents({ store, shown, catalog }: Props) {
   const refusal = useId();
   /** Why the thing chosen last was not taken in. */
   const refused = useSignal<string | undefined>(undefined);
@@ -114,13 +122,13 @@ export function Contents({ store, catalog }: { store: Store; catalog: readonly C
           {refused.value}
         </p>
       )}
-      <SizeOfContents store={store} />
+      <SizeOfContents of={shown} />
       {note.value?.items === items.value && (
         <p class="message" role="status">
           {note.value.text}
         </p>
       )}
-      <WaysToLie store={store} />
+      <WaysToLie of={shown} store={store} />
     </>
   );
 }

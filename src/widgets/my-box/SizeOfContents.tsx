@@ -1,20 +1,13 @@
 /** What the things in the list do to the size of the box, in words: who decides it, and what it comes to. */
-import { useComputed } from '@preact/signals';
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import type { Values } from '../../box/values.ts';
 import { fitsBlock, isLaid, waysToLie, whyNoWay } from '../../box/ways-to-lie.ts';
-import { Quantity } from '../../figures/parts/Quantity.tsx';
-import type { Store } from '../../notebook/use-store.ts';
+import { Sizes } from '../Sizes.tsx';
 
-/** Three sizes, in the reader's units. */
-const Sizes = ({ of }: { of: readonly [number, number, number] }) => (
-  <>
-    <Quantity value={of[0]} kind="length" /> by <Quantity value={of[1]} kind="length" /> by{' '}
-    <Quantity value={of[2]} kind="length" />
-  </>
-);
-
-export function SizeOfContents({ store }: { store: Store }) {
+/** `of`: the box, as far as the drawings follow it: to search for ways to lie takes longer than a frame. */
+export function SizeOfContents({ of }: { of: ReadonlySignal<Values> }) {
   const state = useComputed(() => {
-    const box = store.values.value;
+    const box = of.value;
     if (box.items.length === 0) return 'empty';
     const ways = waysToLie(box);
     if (ways.length === 0) return 'too large';
@@ -22,9 +15,9 @@ export function SizeOfContents({ store }: { store: Store }) {
     if (ways.some((way) => isLaid(box, way))) return 'laid';
     return fitsBlock(box) ? 'own' : 'own, too small';
   }).value;
-  const v = store.values.value;
-  const inside = <Sizes of={[v.insideLength, v.insideWidth, v.insideHeight]} />;
-  const block = <Sizes of={[v.contentsLength, v.contentsWidth, v.contentsHeight]} />;
+  const v = of.value;
+  const inside = <Sizes of={[v.insideLength, v.insideWidth, v.insideHeight]} between=" by " />;
+  const block = <Sizes of={[v.contentsLength, v.contentsWidth, v.contentsHeight]} between=" by " />;
   if (state === 'too large')
     return (
       <p class="message" role="status">

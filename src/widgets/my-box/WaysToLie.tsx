@@ -1,25 +1,32 @@
 /** The ways in which the contents may lie, best first. */
-import { useComputed, useSignal } from '@preact/signals';
+import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
+import type { Values } from '../../box/values.ts';
 import { blockOf, isLaid, waysToLie } from '../../box/ways-to-lie.ts';
 import { Arrangement } from '../../figures/Arrangement.tsx';
-import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../../notebook/use-store.ts';
 import { format } from '../../units/index.ts';
+import { Sizes } from '../Sizes.tsx';
 
 /** How many ways are shown before the reader asks for more. */
 const few = 4;
 /** And after that; the one chosen is always among them. */
 const many = 12;
 
-export function WaysToLie({ store }: { store: Store }) {
+interface Props {
+  /** The box, as far as the drawings follow it: to search for ways to lie takes longer than a frame. */
+  of: ReadonlySignal<Values>;
+  store: Store;
+}
+
+export function WaysToLie({ of, store }: Props) {
   const more = useSignal(false);
-  const items = useComputed(() => store.values.value.items);
-  const found = useComputed(() => waysToLie(store.values.value));
-  const chosen = useComputed(() => found.value.find((way) => isLaid(store.values.value, way)));
+  const items = useComputed(() => of.value.items);
+  const found = useComputed(() => waysToLie(of.value));
+  const chosen = useComputed(() => found.value.find((way) => isLaid(of.value, way)));
   /** What a change of the list has laid stands first; what the reader chooses then does not move under their hand. */
   const inOrder = useComputed(() => {
     const ways = found.value;
-    const laid = ways.find((way) => isLaid(store.values.peek(), way));
+    const laid = ways.find((way) => isLaid(of.peek(), way));
     return laid ? [laid, ...ways.filter((way) => way !== laid)] : ways;
   });
   const shown = useComputed(() =>
@@ -38,8 +45,7 @@ export function WaysToLie({ store }: { store: Store }) {
           >
             <Arrangement found={way} things={items.value} />
             <p>
-              <Quantity value={way.length} kind="length" /> by <Quantity value={way.width} kind="length" /> by{' '}
-              <Quantity value={way.height} kind="length" />,{' '}
+              <Sizes of={[way.length, way.width, way.height]} between=" by " />,{' '}
               {format(way.waste * 100, 'percent', { system: 'mm', digits: 0 })} empty.{' '}
               <button
                 type="button"
