@@ -4,16 +4,13 @@
  * ISO 128 and ISO 129: what is seen in thick lines, what is hidden dashed, dimensions in thin lines.
  */
 import type { Design } from '../box/design.ts';
-import type { Axis } from '../box/parts/solid.ts';
-import { hiddenRectangles } from './hidden-lines.ts';
+import { OneView } from './OneView.tsx';
 import { Drawing } from './parts/Drawing.tsx';
 import { HoleLabel } from './parts/HoleLabel.tsx';
 import { Label } from './parts/Label.tsx';
 import { Measured, widthOf } from './parts/Measured.tsx';
-import { described, hasHole, shownParts, spokenSize } from './solid/from-design.ts';
-import { areas, edges, type Placing, placed } from './solid/paths.ts';
-import { onSheet, type View } from './solid/view.ts';
-import { visible } from './solid/visible.ts';
+import { described, hasHole, spokenSize } from './solid/from-design.ts';
+import type { View } from './solid/view.ts';
 
 const sheet = 350;
 const text = 13;
@@ -24,34 +21,6 @@ const views = {
   side: { right: [1, 0, 0], up: [0, 0, 1], into: [0, 1, 0] },
   above: { right: [1, 0, 0], up: [0, 1, 0], into: [0, 0, -1] },
 } as const satisfies Record<string, View>;
-
-function OneView({
-  design,
-  view,
-  into,
-  placing,
-}: {
-  design: Design;
-  view: View;
-  into: Axis;
-  placing: Placing;
-}) {
-  const seen = visible(view, shownParts(design)).flatMap(({ polygons }) => polygons);
-  const hidden = new Set(
-    hiddenRectangles(design, into).map(({ x, y, z }) => {
-      const [x1, y1] = placed(placing, onSheet(view, [x[0], y[0], z[0]]));
-      const [x2, y2] = placed(placing, onSheet(view, [x[1], y[1], z[1]]));
-      return x1 === x2 || y1 === y2 ? `M${x1} ${y1}L${x2} ${y2}` : `M${x1} ${y1}H${x2}V${y2}H${x1}Z`;
-    }),
-  );
-  return (
-    <g class="view">
-      <path class="paper" d={areas(seen, placing)} />
-      <path class="hidden-line" d={[...hidden].join('')} />
-      <path class="outline" d={edges(seen, placing)} />
-    </g>
-  );
-}
 
 export function Views({ design }: { design: Design }) {
   const {
@@ -75,9 +44,16 @@ export function Views({ design }: { design: Design }) {
   /** The line between box and lid, or the lower front. */
   const lower = design.values.kind === 'sliding' ? frontTop : rim;
   const roomy = insideWidth * scale > 70;
-  /** A number with no room goes on below the next view's lines, and moves what lies under it down. */
-  const drop = W * scale < widthOf(W, text) + 16 ? 20 : 0;
-  const top = Math.min(-26, foot - H * scale - 84);
+  /** A number with no room goes on below the other view's lines, and moves what lies under it down. */
+  const lowered = (size: number) => (size * scale < widthOf(size, text) + 16 ? 20 : 0);
+  const drop = Math.max(lowered(W), lowered(L));
+  /** In a short view its name stands above the wall's measure, and the inside's number beside its upper end. */
+  const isShort = L * scale < 110;
+  const raise = isShort ? 16 : 0;
+  const inner = planFoot - (isShort ? W - wall : wall) * scale;
+  /** The hole's words end with the sheet. */
+  const hole = Math.min(sideX + wall * scale + 16, sheet - widthOf(frontHole, text, 'hole '));
+  const top = Math.min(-26 - raise, foot - H * scale - 84);
   return (
     <Drawing
       view={[0, top, sheet, foot + 68 + drop - top]}
@@ -95,16 +71,30 @@ export function Views({ design }: { design: Design }) {
         value={lower}
         text={text}
       />
-      <Measured from={[left, foot]} to={[left + W * scale, foot]} away={24 + drop} value={W} text={text} />
-      <Measured from={[sideX, foot]} to={[sideX + L * scale, foot]} away={24} value={L} text={text} />
+      <Measured
+        from={[left, foot]}
+        to={[left + W * scale, foot]}
+        away={24 + lowered(W)}
+        value={W}
+        text={text}
+      />
+      <Measured
+        from={[sideX, foot]}
+        to={[sideX + L * scale, foot]}
+        away={24 + lowered(L)}
+        value={L}
+        text={text}
+        outside="from"
+      />
       {roomy && (
         <>
           <Measured
-            from={[sideX + wall * scale, planFoot - wall * scale]}
-            to={[sideX + (L - wall) * scale, planFoot - wall * scale]}
-            away={-12}
+            from={[sideX + wall * scale, inner]}
+            to={[sideX + (L - wall) * scale, inner]}
+            away={isShort ? 16 : -12}
             value={insideLength}
             text={text}
+            outside="from"
           />
           <Measured
             from={[sideX + (L - wall) * scale, planFoot - wall * scale]}
@@ -127,8 +117,8 @@ export function Views({ design }: { design: Design }) {
       {hasHole(design.values) && (
         <HoleLabel
           value={frontHole}
-          at={[sideX + wall * scale + 16, planFoot + 13]}
-          from={[-3, 2]}
+          at={[hole, planFoot + 13]}
+          from={isShort ? [8, 8] : [-3, 2]}
           hole={[sideX + (wall * scale) / 2, foot - (frontTop + frontHole / 2) * scale]}
         />
       )}
@@ -138,7 +128,7 @@ export function Views({ design }: { design: Design }) {
       <Label x={sideX + (L * scale) / 2} y={foot + 38 + drop}>
         left side
       </Label>
-      <Label x={sideX + L * scale} y={planFoot - W * scale - 12} anchor="end">
+      <Label x={sideX + L * scale} y={planFoot - W * scale - 12 - raise} anchor="end">
         from above
       </Label>
       <Label x={0} y={foot + 58 + drop} anchor="start">

@@ -1,4 +1,4 @@
-/** The hole above a lowered front is labeled in the drawings, clear of every other line, also on a phone. */
+/** Labels on a phone: the hole above a lowered front is named clear of every other line, and no number runs off the sheet. */
 import { expect, test } from '@playwright/test';
 import type { Box } from '../../src/box/box.ts';
 import { linkTo, open } from './site.ts';
@@ -11,6 +11,7 @@ const boxes: Record<string, Partial<Box>> = {
   square: { headroom: 7, contentsLength: 90, contentsWidth: 88 },
   'wider than long': { headroom: 7, contentsLength: 60, contentsWidth: 200 },
   high: { contentsHeight: 86 },
+  'very short': { headroom: 7, contentsLength: 40, contentsWidth: 200 },
 };
 
 for (const [name, changes] of Object.entries(boxes))
@@ -64,3 +65,30 @@ test('the example, whose front ends in a finger of the sides, has no such label'
   await expect(page.locator('.drawings')).toBeVisible();
   await expect(page.locator('.hole-label')).toHaveCount(0);
 });
+
+for (const [name, changes] of Object.entries(boxes))
+  test(`${name}: every number of the three views stands on its sheet`, async ({ page }) => {
+    await open(page, linkTo('my-box/', changes));
+    const views = page.getByRole('img', { name: /^Three views/ });
+    await expect(views.locator('.hole-label')).toHaveCount(1);
+    for (const system of ['mm', 'inch'] as const) {
+      await page.getByRole('radio', { name: system }).check();
+      const beyond = await views.evaluate((drawing) => {
+        const sheet = drawing.getBoundingClientRect();
+        return [...drawing.querySelectorAll('text.label')]
+          .filter((words) => words.getClientRects().length > 0)
+          .filter((words) => {
+            const { left, right, top, bottom } = words.getBoundingClientRect();
+            // Half a line: a label's box is higher than its signs.
+            return (
+              left < sheet.left - 7 ||
+              right > sheet.right + 1 ||
+              top < sheet.top - 7 ||
+              bottom > sheet.bottom + 7
+            );
+          })
+          .map((words) => words.textContent);
+      });
+      expect(beyond, system).toEqual([]);
+    }
+  });
