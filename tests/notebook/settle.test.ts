@@ -150,9 +150,15 @@ describe('a change that cannot be made as wanted', () => {
   });
 });
 
+/** Another list of things that go in. */
+const list = fc
+  .array(fc.tuple(fc.constantFrom(...catalog), fc.integer({ min: 1, max: 12 })), { maxLength: 2 })
+  .map((things) => things.map(([thing, count]) => ({ ...thing, count })));
+type Step = Record<string, unknown> | Item[] | 'undo' | 'redo' | 'link' | 'store';
+
 /** One thing a reader can do; thousands in a row lose nothing and never throw. */
 const steps = fc.array(
-  fc.oneof<fc.Arbitrary<Record<string, unknown> | 'undo' | 'redo' | 'link' | 'store'>[]>(
+  fc.oneof<fc.Arbitrary<Step>[]>(
     fc
       .constantFrom(...Object.entries(fields))
       .chain(
@@ -166,6 +172,7 @@ const steps = fc.array(
               : fc.constant({ name: 'x'.repeat(80) }),
       ),
     fc.constantFrom('undo', 'redo', 'link', 'store'),
+    list,
   ),
   { minLength: 20, maxLength: 60 },
 );
@@ -180,7 +187,10 @@ test('any sequence of changes, steps back and forward, links and reloads leaves 
         else if (step === 'redo') redo();
         else if (step === 'link') currentBox.value = boxOf(decodeLink(encodeLink(box)!))!;
         else if (step === 'store') currentBox.value = boxOf(decodeStore(encodeStore(box)))!;
-        else change(step as Partial<Box>);
+        else if (Array.isArray(step)) {
+          const sized = withItems(box, step);
+          if ('inputs' in sized) change(sized.inputs);
+        } else change(step as Partial<Box>);
       }
       await comesBack(currentBox.value);
       expect(designBox(currentBox.value).values.outsideLength).not.toBeNaN();
