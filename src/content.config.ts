@@ -10,8 +10,6 @@ const lessons = defineCollection({
   loader: glob({ pattern: '*.mdx', base: './content/lessons' }),
   schema: z.strictObject({
     title: z.string(),
-    /** Name of its labs and model, see `src/widgets/labs`. */
-    subject: z.string(),
     /** Place in the course, from 1. */
     order: z.number().int().positive(),
     /** The question the lesson answers, as a learner would ask it. */

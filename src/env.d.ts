@@ -2,7 +2,7 @@
 
 declare namespace App {
   interface Locals {
-    /** Subject of the lesson or rule whose page is being built; its tags belong to it. */
-    subject: string;
+    /** Slug of the lesson whose page is being built, or that teaches the rule of the page; the tags belong to it. */
+    lesson: string;
   }
 }

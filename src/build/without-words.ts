@@ -35,7 +35,7 @@ export function withoutWords(): Plugin {
     enforce: 'post',
     applyToEnvironment: ({ name }) => name === 'client',
     transform(code, id) {
-      if (!/[\\/]src[\\/]calc[\\/][\w-]+\.ts$/.test(id)) return undefined;
+      if (!/[\\/]src[\\/]calc[\\/][\w-]+[\\/][\w-]+\.ts$/.test(id)) return undefined;
       const cuts: [number, number][] = [];
       for (const node of nodesOf(this.parse(code) as unknown as Node)) {
         if (node.type !== 'ObjectExpression') continue;

@@ -2,8 +2,8 @@
  * Vite plugin: `virtual:woods` and `virtual:all-woods` are the joined tables, packed. Used by the site and the tests,
  * so that nothing but `content/data` holds a figure.
  */
-import { pack } from '../box/packed-woods.ts';
-import type { Wood } from '../calc/wood.ts';
+import { pack } from '../box/wood/packed-woods.ts';
+import type { Wood } from '../calc/core/wood.ts';
 import { tableFiles } from './tables.ts';
 import { movingWoods, woodsTable } from './woods-table.ts';
 

@@ -7,9 +7,9 @@
  * nothing from one of its species. (Over 150 lines: every table has its own columns, and they meet only here.)
  */
 
-import { woodId } from '../box/packed-woods.ts';
-import { coefficientFromShrinkage, shrinkageFromCoefficient } from '../calc/movement.ts';
-import type { Figure, Wood } from '../calc/wood.ts';
+import { woodId } from '../box/wood/packed-woods.ts';
+import type { Figure, Wood } from '../calc/core/wood.ts';
+import { coefficientFromShrinkage, shrinkageFromCoefficient } from '../calc/movement/movement.ts';
 import { type Row, readSources, readTable } from './tables.ts';
 
 /** The same wood under another heading. */

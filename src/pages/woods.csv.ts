@@ -1,5 +1,5 @@
 /** The woods table as a file: every figure with its status and source. */
-import { allWoods } from '../box/all-woods.ts';
+import { allWoods } from '../box/wood/all-woods.ts';
 import { toCsv } from '../build/csv.ts';
 import { columns } from '../widgets/woods/columns.ts';
 

@@ -3,7 +3,7 @@
  */
 import { isSymbolNode, type MathNode, parse } from 'mathjs';
 import temml from 'temml';
-import type { Card } from '../calc/relation.ts';
+import type { Card } from '../calc/core/relation.ts';
 
 /** MathML of a relation. */
 export interface Equation {

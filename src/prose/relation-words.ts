@@ -1,9 +1,9 @@
 /** Everything a page says about a relation, made while the site is built. */
 import { getCollection } from 'astro:content';
 import { createHash } from 'node:crypto';
+import type { Card } from '../calc/core/relation.ts';
 import { relations } from '../calc/index.ts';
-import type { Card } from '../calc/relation.ts';
-import type { RelationWords } from '../widgets/words.ts';
+import type { RelationWords } from '../widgets/kit/words.ts';
 import { equationOf } from './equation.ts';
 
 const cited = getCollection('sources').then((sources) => new Map(sources.map(({ id, data }) => [id, data])));

@@ -5,9 +5,9 @@
 import { compile, type EvalFunction, unit } from 'mathjs';
 import { microseconds } from './tables.ts';
 
-const { exampleBox } = await import('../../src/box/example.ts');
-const { verdicts } = await import('../../src/box/checks/index.ts');
-const { evaluate, results } = await import('../../src/box/evaluate.ts');
+const { exampleBox } = await import('../../src/box/core/example.ts');
+const { verdicts } = await import('../../src/box/subjects/verdicts.ts');
+const { evaluate, results } = await import('../../src/box/subjects/evaluate.ts');
 
 const ours = microseconds((wall) => {
   verdicts(evaluate({ ...exampleBox, wall }));
@@ -20,7 +20,7 @@ const rows = Object.values(results).map((result) => {
   compiled.set(of.id, compiled.get(of.id) ?? compile(of.expression));
   return { code: compiled.get(of.id)!, of, result };
 });
-/** Percent points and temperatures of fitted formulas are pure numbers, as in `tests/calc/relations.test.ts`. */
+/** Percent points and temperatures of fitted formulas are pure numbers, as in `tests/calc/core/relations.test.ts`. */
 const attach = (value: number, of: string) => (['1', '%', 'degC'].includes(of) ? value : unit(value, of));
 /** Every relation of the box by mathjs, with the reader's numbers put in, with their units or bare. */
 const byMathjs = (withUnits: boolean) =>

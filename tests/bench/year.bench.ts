@@ -3,14 +3,15 @@
  * Aim: 20 ms or less, so that a slider can drive it. Then what the lesson does at a slider: bottom and lid by waves,
  * each for three diffusion coefficients. Aim: 4 ms, a quarter of a frame, for a phone four times slower. Run: `npx node tests/bench/year.bench.ts` (Node 24).
  */
-import { buildSeason, fromDay } from '../../src/calc/build-season.ts';
-import { climates } from '../../src/calc/climates.ts';
-import { diffusionCoefficient } from '../../src/calc/diffusion-coefficient.ts';
-import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../src/calc/finish.ts';
-import { panelCourse } from '../../src/calc/panel-year.ts';
-import { isRefused, type Refused } from '../../src/calc/refusal.ts';
-import { moistureThrough } from '../../src/calc/year.ts';
-import { settledMean, wavesOf } from '../../src/calc/year-by-waves.ts';
+
+import { climates } from '../../src/calc/air/climates.ts';
+import { diffusionCoefficient } from '../../src/calc/air/diffusion-coefficient.ts';
+import { moistureThrough } from '../../src/calc/air/year.ts';
+import { settledMean, wavesOf } from '../../src/calc/air/year-by-waves.ts';
+import { isRefused, type Refused } from '../../src/calc/core/refusal.ts';
+import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../src/calc/finish/finish.ts';
+import { buildSeason, fromDay } from '../../src/calc/movement/build-season.ts';
+import { panelCourse } from '../../src/calc/movement/panel-year.ts';
 import { settledYear } from '../reference/diffusion-year.ts';
 
 function known<T>(answer: T | Refused): T {
@@ -43,7 +44,7 @@ function oneYear() {
   }
 }
 
-/** What `box/panel-year.ts` does for one panel, without its memory of years it has seen. */
+/** What `box/subjects/movement/panel-year.ts` does for one panel, without its memory of years it has seen. */
 function byWaves() {
   const moisture = known(moistureThrough(climates[0]!.year));
   for (const { thickness, gravity } of parts.slice(0, 2)) {

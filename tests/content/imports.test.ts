@@ -6,19 +6,32 @@ import { describe, expect, test } from 'vitest';
 /** Each part with the parts below it that it may import; every part may import itself. */
 const below: Record<string, readonly string[]> = {
   units: [],
-  calc: ['units'],
-  box: ['calc', 'units'],
+  geometry: ['units'],
+  calc: ['geometry', 'units'],
+  box: ['calc', 'geometry', 'units'],
   // Runs while the site is built, never in a browser.
-  build: ['source-schema.ts', 'box', 'calc', 'units'],
-  notebook: ['box', 'calc', 'units'],
-  figures: ['box', 'calc', 'units'],
-  widgets: ['notebook', 'figures', 'box', 'calc', 'units'],
-  prose: ['build', 'widgets', 'notebook', 'figures', 'box', 'calc', 'units'],
-  layouts: ['styles', 'build', 'prose', 'widgets', 'notebook', 'figures', 'box', 'calc', 'units'],
-  pages: ['layouts', 'styles', 'build', 'prose', 'widgets', 'notebook', 'figures', 'box', 'calc', 'units'],
+  build: ['source-schema.ts', 'box', 'calc', 'geometry', 'units'],
+  notebook: ['box', 'calc', 'geometry', 'units'],
+  figures: ['box', 'calc', 'geometry', 'units'],
+  widgets: ['notebook', 'figures', 'box', 'calc', 'geometry', 'units'],
+  prose: ['build', 'widgets', 'notebook', 'figures', 'box', 'calc', 'geometry', 'units'],
+  layouts: ['styles', 'build', 'prose', 'widgets', 'notebook', 'figures', 'box', 'calc', 'geometry', 'units'],
+  pages: [
+    'layouts',
+    'styles',
+    'build',
+    'prose',
+    'widgets',
+    'notebook',
+    'figures',
+    'box',
+    'calc',
+    'geometry',
+    'units',
+  ],
 };
 /** Parts that work without a page: no framework may be named in them. */
-const withoutScreen = ['units', 'calc', 'box'];
+const withoutScreen = ['units', 'geometry', 'calc', 'box'];
 
 const source = new URL('../../src/', import.meta.url);
 const files = readdirSync(source, { recursive: true, encoding: 'utf8' })
@@ -64,7 +77,7 @@ describe('imports', () => {
     expect(fault('figures/panel.tsx', '../notebook/current.ts')).toMatch('figures may not import notebook');
     expect(fault('widgets/slider.tsx', 'd3-scale')).toMatch('d3');
     expect(fault('units/length.ts', 'preact')).toMatch('no screen');
-    expect(fault('calc/wood.ts', '../../tests/calc/air.test.ts')).toMatch('leaves src');
+    expect(fault('calc/wood.ts', '../../tests/calc/air/air.test.ts')).toMatch('leaves src');
     expect(fault('box/box.ts', '../calc/air.ts')).toBeUndefined();
     expect(fault('calc/wood.ts', '../../content/data/wood.csv?raw')).toBeUndefined();
     expect(fault('pages/lessons/[id].astro', '../../layouts/Base.astro')).toBeUndefined();

@@ -5,10 +5,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { checks } from '../../src/box/checks/index.ts';
-import { results } from '../../src/box/evaluate.ts';
+import { results } from '../../src/box/subjects/evaluate.ts';
+import { checks } from '../../src/box/subjects/verdicts.ts';
+import { outsideRange } from '../../src/calc/core/working.ts';
 import { relations } from '../../src/calc/index.ts';
-import { outsideRange } from '../../src/calc/working.ts';
 
 interface Example {
   says: string;

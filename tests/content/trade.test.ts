@@ -1,12 +1,12 @@
 /** What the trade was corrected on: numbers come from the tables, and no text slides back. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../src/box/box.ts';
-import { verdicts } from '../../src/box/checks/index.ts';
-import { designBox } from '../../src/box/design.ts';
-import { woods } from '../../src/box/woods.ts';
+import type { Box } from '../../src/box/core/box.ts';
+import { designBox } from '../../src/box/design/design.ts';
+import { verdicts } from '../../src/box/subjects/verdicts.ts';
+import { woods } from '../../src/box/wood/woods.ts';
 import { type CautionName, cautions } from '../../src/box/work/cautions.ts';
-import { workOf } from '../../src/box/work.ts';
+import { workOf } from '../../src/box/work/work.ts';
 import { exampleBox } from '../box/reckoned-box.ts';
 
 const content = new URL('../../content/', import.meta.url);

@@ -2,10 +2,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { checks } from '../../src/box/checks/index.ts';
-import { evaluate } from '../../src/box/evaluate.ts';
-import type { Values } from '../../src/box/values.ts';
-import { type Check, eitherWay, type NativeRange, type Range, usualOf } from '../../src/box/verdict.ts';
+import type { Values } from '../../src/box/core/values.ts';
+import { type Check, eitherWay, type NativeRange, type Range, usualOf } from '../../src/box/core/verdict.ts';
+import { evaluate } from '../../src/box/subjects/evaluate.ts';
+import { checks } from '../../src/box/subjects/verdicts.ts';
 import type { UnitSystem } from '../../src/units/index.ts';
 import { goldenBoxes } from '../box/golden/boxes.ts';
 import { exampleBox } from '../box/reckoned-box.ts';

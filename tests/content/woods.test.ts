@@ -2,13 +2,13 @@
 import { gzipSync } from 'node:zlib';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { allWoods } from '../../src/box/all-woods.ts';
-import { pack, unpack } from '../../src/box/packed-woods.ts';
-import { woodById, woods } from '../../src/box/woods.ts';
+import { allWoods } from '../../src/box/wood/all-woods.ts';
+import { pack, unpack } from '../../src/box/wood/packed-woods.ts';
+import { woodById, woods } from '../../src/box/wood/woods.ts';
 import { readTable } from '../../src/build/tables.ts';
 import { movingWoods, woodsTable } from '../../src/build/woods-table.ts';
-import { movement, widthFigures } from '../../src/calc/movement.ts';
-import { isRefused } from '../../src/calc/refusal.ts';
+import { isRefused } from '../../src/calc/core/refusal.ts';
+import { movement, widthFigures } from '../../src/calc/movement/movement.ts';
 
 /** Table 13-5 heads these as a kind of white oak; Tables 4-3 and 5-3 as an oak of that group. */
 const headings: Readonly<Record<string, string>> = {

@@ -1,7 +1,7 @@
 /** The reader's year: where it comes from, what is kept, and what damage does to it. */
 import { afterEach, expect, test } from 'vitest';
-import { climates } from '../../src/calc/climates.ts';
-import { isRefused, type Refused } from '../../src/calc/refusal.ts';
+import { climates } from '../../src/calc/air/climates.ts';
+import { isRefused, type Refused } from '../../src/calc/core/refusal.ts';
 import { chooseYear, editMonth, firstYear, readYear, yearChoice, yearOf } from '../../src/notebook/year.ts';
 
 const known = <T>(answer: T | Refused): T => {

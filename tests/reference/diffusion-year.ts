@@ -4,11 +4,11 @@
  * Runs `diffusion.ts` year after year until the profile on New Year's Day repeats. A thin bare panel does so at
  * once; a thick one under wax needs several years.
  */
-import { moistureCourse } from '../../src/calc/diffusion.ts';
-import type { DiffusionRange } from '../../src/calc/diffusion-coefficient.ts';
-import { isRefused, type Refused } from '../../src/calc/refusal.ts';
-import { type Course, refuseSlab, type Slab, type Steps } from '../../src/calc/slab.ts';
-import { DAYS_IN_YEAR } from '../../src/calc/year.ts';
+import { moistureCourse } from '../../src/calc/air/diffusion.ts';
+import type { DiffusionRange } from '../../src/calc/air/diffusion-coefficient.ts';
+import { type Course, refuseSlab, type Slab, type Steps } from '../../src/calc/air/slab.ts';
+import { DAYS_IN_YEAR } from '../../src/calc/air/year.ts';
+import { isRefused, type Refused } from '../../src/calc/core/refusal.ts';
 
 /** Settled when no cell is further from last New Year than this, % MC. */
 const SETTLED = 0.005;

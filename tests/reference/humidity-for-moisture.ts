@@ -1,6 +1,6 @@
 /** The way back from a moisture to the humidity of its air: what tests hold against the way there. */
-import { equilibriumMoisture, moistureInAir, tabulatedAir } from '../../src/calc/moisture.ts';
-import { isRefused, type Refused } from '../../src/calc/refusal.ts';
+import { equilibriumMoisture, moistureInAir, tabulatedAir } from '../../src/calc/air/moisture.ts';
+import { isRefused, type Refused } from '../../src/calc/core/refusal.ts';
 
 /** `humidityForMoisture` is within this many % relative humidity of the exact answer. */
 export const humidityTolerance = 1e-6;

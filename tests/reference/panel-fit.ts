@@ -2,15 +2,16 @@
  * The fit of a panel or sliding lid over the year: the relations of `panel.ts` with the movement method that is
  * valid for its moisture contents.
  */
-import { type DirectionFigures, type Movement, movement } from '../../src/calc/movement.ts';
+
+import { isRefused, type Refused } from '../../src/calc/core/refusal.ts';
+import { type DirectionFigures, type Movement, movement } from '../../src/calc/movement/movement.ts';
 import {
   engagementCentral,
   engagementCrept,
   playAtDriest,
   playToday,
   widthToCut,
-} from '../../src/calc/panel.ts';
-import { isRefused, type Refused } from '../../src/calc/refusal.ts';
+} from '../../src/calc/movement/panel.ts';
 
 /** What decides the fit: sizes in mm, moisture contents in %. */
 export interface PanelSetting {

@@ -7,10 +7,10 @@ import {
   glueSpread,
   type KnownRange,
   wetFilm,
-} from '../../calc/glue.ts';
-import type { Corner } from '../parts/joints/joint.ts';
-import { splineSection } from '../parts/joints/miter.ts';
-import type { Plan } from '../parts/plan.ts';
+} from '../../calc/glue/glue.ts';
+import type { Corner } from '../design/joints/joint.ts';
+import { splineSection } from '../design/joints/miter.ts';
+import type { Plan } from '../design/plan.ts';
 import type { Planned } from './step.ts';
 
 export interface Amounts {

@@ -1,5 +1,5 @@
 /** Dry fit and glue. */
-import { angleFromDiagonals } from '../../calc/squareness.ts';
+import { angleFromDiagonals } from '../../calc/square/squareness.ts';
 import type { Amounts } from './amounts.ts';
 import type { Planned, Step } from './step.ts';
 import { openTime } from './times.ts';

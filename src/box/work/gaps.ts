@@ -1,7 +1,8 @@
 /** The gaps to leave, and the air they assume: without the humidity a gap is only half a number. */
-import type { Design } from '../design.ts';
-import type { FittedPanel } from '../parts/panel-hold.ts';
-import { practice } from '../practice.ts';
+
+import { practice } from '../core/practice.ts';
+import type { Design } from '../design/design.ts';
+import type { FittedPanel } from '../design/panel-hold.ts';
 import { type Amount, gap, mm } from './words.ts';
 
 export interface Gap {

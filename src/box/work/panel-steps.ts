@@ -1,7 +1,7 @@
 /** The panels and other loose parts, made ready before the glue-up. */
-import { shortestMachineLength } from '../../calc/stock.ts';
-import type { FittedPanel } from '../parts/panel-hold.ts';
-import { practice } from '../practice.ts';
+import { shortestMachineLength } from '../../calc/board/stock.ts';
+import { practice } from '../core/practice.ts';
+import type { FittedPanel } from '../design/panel-hold.ts';
 import type { CautionName } from './cautions.ts';
 import type { Planned, Step } from './step.ts';
 import { gap, mm, panel, say, sizeOf } from './words.ts';

@@ -1,7 +1,7 @@
 /** Set-ups: what to set on the saw, the router table and the jig before each kind of cut. */
 
-import { bottomRabbet } from '../parts/panels.ts';
-import type { Groove } from '../parts/part.ts';
+import { bottomRabbet } from '../design/panels.ts';
+import type { Groove } from '../design/part.ts';
 import { jointSetUps, lengthSetUps } from './joint-set-ups.ts';
 import { linerSetUps } from './liner-set-ups.ts';
 import { groovesOnStrip, type Planned } from './step.ts';

@@ -1,6 +1,6 @@
 /** One step of the order of work, with the check that belongs to it and the caution where it can hurt. */
-import type { Design } from '../design.ts';
-import type { Plan } from '../parts/plan.ts';
+import type { Design } from '../design/design.ts';
+import type { Plan } from '../design/plan.ts';
 import type { CautionName } from './cautions.ts';
 import type { Words } from './words.ts';
 

@@ -5,8 +5,8 @@
  */
 
 import { type FormatOptions, format, type Kind, type UnitSystem } from '../../units/index.ts';
-import type { Part, Size } from '../parts/part.ts';
-import { shownSize } from '../parts/shown-size.ts';
+import type { Part, Size } from '../design/part.ts';
+import { shownSize } from '../design/shown-size.ts';
 
 /** A number in a sentence. */
 export interface Amount extends Omit<FormatOptions, 'system'> {

@@ -1,7 +1,7 @@
 /** The joint at one end of a wall, as lines on its inside face. */
-import type { Design } from '../../box/design.ts';
-import type { Corner } from '../../box/parts/joints/joint.ts';
-import { keyLeg } from '../../box/parts/joints/miter.ts';
+import type { Design } from '../../box/design/design.ts';
+import type { Corner } from '../../box/design/joints/joint.ts';
+import { keyLeg } from '../../box/design/joints/miter.ts';
 
 type Point = readonly [x: number, y: number];
 

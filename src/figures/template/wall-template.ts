@@ -2,8 +2,8 @@
  * One wall as a full-size template: its inside face, the joint at both ends and its grooves.
  * Coordinates in mm from the wall's lower left corner as seen from inside the box, y up.
  */
-import type { Design } from '../../box/design.ts';
-import { type Part, type WallName, wallNames } from '../../box/parts/part.ts';
+import type { Design } from '../../box/design/design.ts';
+import { type Part, type WallName, wallNames } from '../../box/design/part.ts';
 import { endShapes, rectangle, type Shape } from './end-shapes.ts';
 
 export interface WallTemplate {

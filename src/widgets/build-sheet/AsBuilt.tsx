@@ -1,5 +1,5 @@
 /** On paper: what was measured when the box was done, and in its first dry and damp season. */
-import type { Design } from '../../box/design.ts';
+import type { Design } from '../../box/design/design.ts';
 
 const when = ['when finished', 'first dry season', 'first damp season'] as const;
 

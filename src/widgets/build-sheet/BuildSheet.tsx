@@ -1,17 +1,17 @@
 /** The build sheet of the current box: what a maker takes to the bench, on paper. */
 
 import { useComputed } from '@preact/signals';
-import { designBox } from '../../box/design.ts';
-import { fields } from '../../box/fields.ts';
-import { workOf } from '../../box/work.ts';
-import { Isometric } from '../../figures/Isometric.tsx';
+import { fields } from '../../box/core/fields.ts';
+import { designBox } from '../../box/design/design.ts';
+import { workOf } from '../../box/work/work.ts';
+import { Isometric } from '../../figures/box/Isometric.tsx';
+import { Views } from '../../figures/box/Views.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
-import { Views } from '../../figures/Views.tsx';
-import { useStore } from '../../notebook/use-store.ts';
-import { href } from '../href.ts';
+import { href } from '../kit/href.ts';
+import { Sizes } from '../kit/Sizes.tsx';
+import { useStore } from '../kit/use-store.ts';
 import { Board } from '../my-box/Board.tsx';
 import { PartsTable } from '../my-box/PartsTable.tsx';
-import { Sizes } from '../Sizes.tsx';
 import { AsBuilt } from './AsBuilt.tsx';
 import { Exceptions } from './Exceptions.tsx';
 import { LinkAtEnd, LinkCode } from './LinkCode.tsx';

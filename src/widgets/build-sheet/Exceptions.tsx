@@ -1,8 +1,9 @@
 /** What the rules say on the sheet: counts, exceptions accepted on purpose with their reasons, and what nobody accepted. */
-import { verdicts } from '../../box/checks/index.ts';
-import type { Design } from '../../box/design.ts';
-import type { Verdict } from '../../box/verdict.ts';
-import { InBoth, stateWords } from '../told.tsx';
+
+import type { Verdict } from '../../box/core/verdict.ts';
+import type { Design } from '../../box/design/design.ts';
+import { verdicts } from '../../box/subjects/verdicts.ts';
+import { InBoth, stateWords } from '../kit/told.tsx';
 
 const Line = ({ verdict, reason }: { verdict: Verdict; reason?: string | undefined }) => (
   <li>

@@ -3,7 +3,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { currentBox, linkToBox } from '../../notebook/current.ts';
-import { href } from '../href.ts';
+import { href } from '../kit/href.ts';
 
 const tooLong = 'too long';
 

@@ -2,7 +2,7 @@
 
 import { type CautionName, cautions, rider } from '../../box/work/cautions.ts';
 import type { Step } from '../../box/work/step.ts';
-import { href } from '../href.ts';
+import { href } from '../kit/href.ts';
 import { Phrase } from './Phrase.tsx';
 
 /** Short names of cited works by id. */

@@ -1,14 +1,14 @@
 /** Paper templates of all walls at full size, with bars to check the printer. */
 
 import { useComputed } from '@preact/signals';
-import { designBox } from '../../box/design.ts';
+import { designBox } from '../../box/design/design.ts';
 import { rider } from '../../box/work/cautions.ts';
 import { ScaleBars } from '../../figures/template/ScaleBars.tsx';
 import { TemplateTile } from '../../figures/template/TemplateTile.tsx';
 import { tilesOf } from '../../figures/template/tiles.ts';
 import { wallTemplates } from '../../figures/template/wall-template.ts';
-import { useStore } from '../../notebook/use-store.ts';
-import { href } from '../href.ts';
+import { href } from '../kit/href.ts';
+import { useStore } from '../kit/use-store.ts';
 
 export default function Templates() {
   const store = useStore();

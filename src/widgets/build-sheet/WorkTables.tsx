@@ -1,6 +1,6 @@
 /** Set-ups, gaps, amounts and times of the build sheet. */
 import { times } from '../../box/work/times.ts';
-import type { Work } from '../../box/work.ts';
+import type { Work } from '../../box/work/work.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Kind } from '../../units/index.ts';
 import { Phrase } from './Phrase.tsx';

@@ -4,11 +4,11 @@
  */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import type { Design } from '../../box/design.ts';
-import { cutOf, errorsOf } from '../../box/expected.ts';
-import { costliest, randomRun, worstCase } from '../../calc/accuracy.ts';
+import type { Design } from '../../box/design/design.ts';
+import { cutOf, errorsOf } from '../../box/design/expected.ts';
+import { costliest, randomRun, worstCase } from '../../calc/square/accuracy.ts';
 import type { UnitSystem } from '../../units/index.ts';
-import { useOpen } from '../use-open.ts';
+import { useOpen } from '../kit/use-open.ts';
 import { AccuracyNumbers, type Found } from './AccuracyNumbers.tsx';
 import { type Planned, SquarenessLines } from './SquarenessLines.tsx';
 

@@ -1,8 +1,8 @@
 /** A random run in numbers and as a histogram: half of the boxes, 95 of 100, the worst case, and the error that costs most. */
-import type { LidClearance } from '../../box/expected.ts';
-import type { costliest, Errors, Expected, RandomRun } from '../../calc/accuracy.ts';
-import { Histogram } from '../../figures/Histogram.tsx';
+import type { LidClearance } from '../../box/design/expected.ts';
+import type { costliest, Errors, Expected, RandomRun } from '../../calc/square/accuracy.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { Histogram } from '../../figures/square/Histogram.tsx';
 
 const names: Readonly<Record<keyof Errors, string>> = {
   angle: 'angle of a cut',

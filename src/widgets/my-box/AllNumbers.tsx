@@ -1,10 +1,11 @@
 /** Every number that follows from the box, each with its reason; drawn only while it is open. */
-import { wholeModel } from '../../box/evaluate.ts';
-import type { Result } from '../../box/result.ts';
-import type { ResultName, Values } from '../../box/values.ts';
-import type { Store } from '../../notebook/use-store.ts';
-import { ResultLine } from '../ResultLine.tsx';
-import { useOpen } from '../use-open.ts';
+
+import type { Result } from '../../box/core/result.ts';
+import type { ResultName, Values } from '../../box/core/values.ts';
+import { wholeModel } from '../../box/subjects/evaluate.ts';
+import { ResultLine } from '../kit/ResultLine.tsx';
+import { useOpen } from '../kit/use-open.ts';
+import type { Store } from '../kit/use-store.ts';
 
 const rows = Object.entries(wholeModel.results) as [ResultName, Result<Values>][];
 

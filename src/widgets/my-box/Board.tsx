@@ -1,9 +1,9 @@
 /** How the parts lie on the boards, where the figure goes on, what stays joined for the machines, and what is short. */
 import { useMemo } from 'preact/hooks';
-import type { Design } from '../../box/design.ts';
-import type { PartName } from '../../box/parts/part.ts';
-import { type Joined, type Stock, stockOf } from '../../box/stock.ts';
-import { BoardLayout } from '../../figures/BoardLayout.tsx';
+import type { Design } from '../../box/design/design.ts';
+import type { PartName } from '../../box/design/part.ts';
+import { type Joined, type Stock, stockOf } from '../../box/stock/stock.ts';
+import { BoardLayout } from '../../figures/board/BoardLayout.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { format } from '../../units/index.ts';
 

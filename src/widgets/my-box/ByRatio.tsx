@@ -1,9 +1,9 @@
 /** Sets the outside by a ratio, when the reader asks: the length from the width, or the width from the length. */
 import { useComputed } from '@preact/signals';
-import { fields } from '../../box/fields.ts';
+import { fields } from '../../box/core/fields.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
-import type { Store } from '../../notebook/use-store.ts';
-import { NumberControl } from '../Control.tsx';
+import { NumberControl } from '../kit/Control.tsx';
+import type { Store } from '../kit/use-store.ts';
 
 export function ByRatio({ store }: { store: Store }) {
   const v = store.values.value;

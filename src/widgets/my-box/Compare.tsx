@@ -1,12 +1,12 @@
 /** Two designs side by side: the current one and a kept one. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { Box, Item } from '../../box/box.ts';
-import { verdicts } from '../../box/checks/index.ts';
-import { type Design, designBox } from '../../box/design.ts';
-import { type Field, fields } from '../../box/fields.ts';
+import type { Box, Item } from '../../box/core/box.ts';
+import { type Field, fields } from '../../box/core/fields.ts';
+import { type Design, designBox } from '../../box/design/design.ts';
+import { verdicts } from '../../box/subjects/verdicts.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
-import { Sizes } from '../Sizes.tsx';
-import { countOf } from '../told.tsx';
+import { Sizes } from '../kit/Sizes.tsx';
+import { countOf } from '../kit/told.tsx';
 
 const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
 

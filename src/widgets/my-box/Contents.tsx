@@ -1,12 +1,12 @@
 /** What goes in the box: the list of things, what they take up together, and how they may lie. */
 import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import { useId, useRef } from 'preact/hooks';
-import type { Item } from '../../box/box.ts';
-import { withItems } from '../../box/contents.ts';
-import { fields } from '../../box/fields.ts';
-import type { Values } from '../../box/values.ts';
-import type { Store } from '../../notebook/use-store.ts';
-import { useLead } from '../use-lead.ts';
+import type { Item } from '../../box/core/box.ts';
+import { fields } from '../../box/core/fields.ts';
+import type { Values } from '../../box/core/values.ts';
+import { withItems } from '../../box/design/contents.ts';
+import { useLead } from '../kit/use-lead.ts';
+import type { Store } from '../kit/use-store.ts';
 import { ItemRow } from './ItemRow.tsx';
 import { SizeOfContents } from './SizeOfContents.tsx';
 import { WaysToLie } from './WaysToLie.tsx';

@@ -1,8 +1,8 @@
 /** The inputs of one section. Each control follows its own input; the list is made again only when other inputs come into force. */
 import { useComputed } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import type { Store } from '../../notebook/use-store.ts';
-import { Control } from '../Control.tsx';
+import { Control } from '../kit/Control.tsx';
+import type { Store } from '../kit/use-store.ts';
 import { inputsFor, type Section } from './sections.ts';
 
 export function Decisions({ section, store }: { section: Section; store: Store }) {

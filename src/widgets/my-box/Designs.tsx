@@ -1,14 +1,14 @@
 /** Named designs on the device, steps back and forward, links and files. */
 import { useSignal } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
-import type { Box } from '../../box/box.ts';
-import { exampleFor } from '../../box/example.ts';
+import type { Box } from '../../box/core/box.ts';
+import { exampleFor } from '../../box/core/example.ts';
 import { change, currentBox, linkToBox, redo, undo } from '../../notebook/current.ts';
 import { saveDesign, unreadable, wakeDesigns } from '../../notebook/designs.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
 import { canRedo, canUndo } from '../../notebook/history.ts';
 import { units } from '../../notebook/units.ts';
-import { TextInput } from '../TextInput.tsx';
+import { TextInput } from '../kit/TextInput.tsx';
 import { download } from './download.ts';
 import { KeptDesigns } from './KeptDesigns.tsx';
 

@@ -2,13 +2,13 @@
 import { useSignal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import type { Design } from '../../box/design.ts';
-import { CornerSection } from '../../figures/CornerSection.tsx';
-import { Exploded } from '../../figures/Exploded.tsx';
-import { Isometric } from '../../figures/Isometric.tsx';
-import { LidOpenClosed } from '../../figures/LidOpenClosed.tsx';
-import { Views } from '../../figures/Views.tsx';
-import { useOpen } from '../use-open.ts';
+import type { Design } from '../../box/design/design.ts';
+import { CornerSection } from '../../figures/box/CornerSection.tsx';
+import { Exploded } from '../../figures/box/Exploded.tsx';
+import { Isometric } from '../../figures/box/Isometric.tsx';
+import { LidOpenClosed } from '../../figures/box/LidOpenClosed.tsx';
+import { Views } from '../../figures/box/Views.tsx';
+import { useOpen } from '../kit/use-open.ts';
 
 type Figure = FunctionComponent<{ design: Design }>;
 

@@ -1,11 +1,11 @@
 /** One thing that goes in the box: name, three sizes, how many. A text that cannot be read stays, with its message. */
 import { useId, useRef } from 'preact/hooks';
-import type { Item } from '../../box/box.ts';
+import type { Item } from '../../box/core/box.ts';
 import { itemLimits } from '../../notebook/settle.ts';
 import { fieldUnit, type Kind, type UnitSystem } from '../../units/index.ts';
-import { TextInput } from '../TextInput.tsx';
-import { HeardUnit } from '../Unit.tsx';
-import { useTypedNumber } from '../use-typed-number.ts';
+import { TextInput } from '../kit/TextInput.tsx';
+import { HeardUnit } from '../kit/Unit.tsx';
+import { useTypedNumber } from '../kit/use-typed-number.ts';
 
 interface Props {
   item: Item;

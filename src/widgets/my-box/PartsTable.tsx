@@ -1,7 +1,7 @@
 /** The cut list: every part with its finished and rough size. */
-import type { Design } from '../../box/design.ts';
-import type { Part } from '../../box/parts/part.ts';
-import { shownSize, sides } from '../../box/parts/shown-size.ts';
+import type { Design } from '../../box/design/design.ts';
+import type { Part } from '../../box/design/part.ts';
+import { shownSize, sides } from '../../box/design/shown-size.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 
 /** Length × width × thickness. */

@@ -2,8 +2,8 @@
 
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import type { Refusal } from '../../box/parts/refusal.ts';
-import type { Store } from '../../notebook/use-store.ts';
+import type { Refusal } from '../../box/design/refusal.ts';
+import type { Store } from '../kit/use-store.ts';
 
 export function Refusals({ refusals, store }: { refusals: readonly Refusal[]; store: Store }) {
   const heading = useRef<HTMLHeadingElement>(null);

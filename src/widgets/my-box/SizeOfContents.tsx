@@ -1,8 +1,8 @@
 /** What the things in the list do to the size of the box, in words: who decides it, and what it comes to. */
 import { type ReadonlySignal, useComputed } from '@preact/signals';
-import type { Values } from '../../box/values.ts';
-import { fitsBlock, isLaid, waysToLie, whyNoWay } from '../../box/ways-to-lie.ts';
-import { Sizes } from '../Sizes.tsx';
+import type { Values } from '../../box/core/values.ts';
+import { fitsBlock, isLaid, waysToLie, whyNoWay } from '../../box/design/ways-to-lie.ts';
+import { Sizes } from '../kit/Sizes.tsx';
 
 /** `of`: the box, as far as the drawings follow it: to search for ways to lie takes longer than a frame. */
 export function SizeOfContents({ of }: { of: ReadonlySignal<Values> }) {

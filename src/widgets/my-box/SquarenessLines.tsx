@@ -1,17 +1,17 @@
 /** The formulas of squareness with the numbers of this box, each with its reason. */
-import type { Design } from '../../box/design.ts';
-import { cutOf } from '../../box/expected.ts';
-import type { Plan } from '../../box/parts/plan.ts';
+import type { Design } from '../../box/design/design.ts';
+import { cutOf } from '../../box/design/expected.ts';
+import type { Plan } from '../../box/design/plan.ts';
+import { work } from '../../calc/core/working.ts';
 import {
   diagonalDifference,
   endStep,
   mitreGapAdded,
   mitreGapOfLength,
   mitreGapRandom,
-} from '../../calc/squareness.ts';
-import { work } from '../../calc/working.ts';
+} from '../../calc/square/squareness.ts';
 import type { UnitSystem } from '../../units/index.ts';
-import { RelationLine } from '../ResultLine.tsx';
+import { RelationLine } from '../kit/ResultLine.tsx';
 
 export type Planned = Design & { readonly plan: Plan };
 

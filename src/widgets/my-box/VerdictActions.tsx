@@ -1,12 +1,12 @@
 /** Under a verdict that is not usual: the smallest change that would please the rule, and the way to accept it on purpose. */
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
-import { fields } from '../../box/fields.ts';
-import { type Change, smallestChanges } from '../../box/smallest-change.ts';
-import type { Verdict } from '../../box/verdict.ts';
+import { fields } from '../../box/core/fields.ts';
+import type { Verdict } from '../../box/core/verdict.ts';
+import { type Change, smallestChanges } from '../../box/design/smallest-change.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
-import type { Store } from '../../notebook/use-store.ts';
-import { TextInput } from '../TextInput.tsx';
+import { TextInput } from '../kit/TextInput.tsx';
+import type { Store } from '../kit/use-store.ts';
 
 interface Props {
   verdict: Verdict;

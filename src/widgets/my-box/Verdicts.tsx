@@ -1,10 +1,10 @@
 /** What the rules say of a design: every verdict with what would change it, and how many are kept. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { verdicts } from '../../box/checks/index.ts';
-import type { Design } from '../../box/design.ts';
-import type { Store } from '../../notebook/use-store.ts';
-import { countOf, worstFirst } from '../told.tsx';
-import { VerdictLine } from '../VerdictLine.tsx';
+import type { Design } from '../../box/design/design.ts';
+import { verdicts } from '../../box/subjects/verdicts.ts';
+import { countOf, worstFirst } from '../kit/told.tsx';
+import type { Store } from '../kit/use-store.ts';
+import { VerdictLine } from '../kit/VerdictLine.tsx';
 import { VerdictActions } from './VerdictActions.tsx';
 
 export function Verdicts({ design, store }: { design: Design; store: Store }) {

@@ -1,11 +1,11 @@
 /** The ways in which the contents may lie, best first. */
 import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
-import type { Values } from '../../box/values.ts';
-import { blockOf, isLaid, waysToLie } from '../../box/ways-to-lie.ts';
-import { Arrangement } from '../../figures/Arrangement.tsx';
-import type { Store } from '../../notebook/use-store.ts';
+import type { Values } from '../../box/core/values.ts';
+import { blockOf, isLaid, waysToLie } from '../../box/design/ways-to-lie.ts';
+import { Arrangement } from '../../figures/size/Arrangement.tsx';
 import { format } from '../../units/index.ts';
-import { Sizes } from '../Sizes.tsx';
+import { Sizes } from '../kit/Sizes.tsx';
+import type { Store } from '../kit/use-store.ts';
 
 /** How many ways are shown before the reader asks for more. */
 const few = 4;

@@ -1,7 +1,7 @@
 /** Which inputs stand in which section of the page, and when an input has anything to say. */
-import type { Box } from '../../box/box.ts';
-import type { ChoiceName, NumberName } from '../../box/fields.ts';
-import { isInForce } from '../../box/in-force.ts';
+import type { Box } from '../../box/core/box.ts';
+import type { ChoiceName, NumberName } from '../../box/core/fields.ts';
+import { isInForce } from '../../box/core/in-force.ts';
 
 type Input = NumberName | ChoiceName;
 

@@ -1,16 +1,16 @@
 /** Up to four woods side by side, and what each does to a panel of the reader's width in the reader's air. */
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import type { NumberField } from '../../box/fields.ts';
-import type { Values } from '../../box/values.ts';
-import { equilibriumMoisture } from '../../calc/moisture.ts';
-import { movement, widthFigures } from '../../calc/movement.ts';
-import { isRefused } from '../../calc/refusal.ts';
-import type { Wood } from '../../calc/wood.ts';
+import type { NumberField } from '../../box/core/fields.ts';
+import type { Values } from '../../box/core/values.ts';
+import { equilibriumMoisture } from '../../calc/air/moisture.ts';
+import { isRefused } from '../../calc/core/refusal.ts';
+import type { Wood } from '../../calc/core/wood.ts';
+import { movement, widthFigures } from '../../calc/movement/movement.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { format, INCH, type UnitSystem } from '../../units/index.ts';
-import { NumberControl } from '../Control.tsx';
-import { useLead } from '../use-lead.ts';
+import { NumberControl } from '../kit/Control.tsx';
+import { useLead } from '../kit/use-lead.ts';
 import { columns, mark } from './columns.ts';
 
 const panelWidth: NumberField = {

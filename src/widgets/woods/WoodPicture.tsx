@@ -1,7 +1,7 @@
 /** The scatter plot of the woods shown, with the slider that walks through its points. */
 import { useId } from 'preact/hooks';
-import type { Wood } from '../../calc/wood.ts';
-import { shapes, WoodScatter } from '../../figures/WoodScatter.tsx';
+import type { Wood } from '../../calc/core/wood.ts';
+import { shapes, WoodScatter } from '../../figures/movement/WoodScatter.tsx';
 import { densityOf, ratioOf } from './columns.ts';
 
 interface Props {

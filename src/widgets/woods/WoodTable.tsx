@@ -1,5 +1,5 @@
 /** The table of woods: every figure with a mark of how it is known; headings sort. */
-import type { Wood } from '../../calc/wood.ts';
+import type { Wood } from '../../calc/core/wood.ts';
 import { columns, mark } from './columns.ts';
 
 interface Props {

@@ -1,9 +1,9 @@
 /** All woods with a figure: sort, filter, pick up to four to compare, a scatter plot, and what it means for a panel. */
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
-import { allWoods } from '../../box/all-woods.ts';
-import type { Wood } from '../../calc/wood.ts';
-import { useStore } from '../../notebook/use-store.ts';
+import { allWoods } from '../../box/wood/all-woods.ts';
+import type { Wood } from '../../calc/core/wood.ts';
+import { useStore } from '../kit/use-store.ts';
 import { Comparison } from './Comparison.tsx';
 import { columns, mark } from './columns.ts';
 import { WoodPicture } from './WoodPicture.tsx';

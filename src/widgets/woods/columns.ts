@@ -1,5 +1,5 @@
 /** The columns of the woods table: what they show, how they sort, how they print. Shared by the table, the comparison and the CSV. */
-import type { Figure, Wood } from '../../calc/wood.ts';
+import type { Figure, Wood } from '../../calc/core/wood.ts';
 import { format, type UnitSystem } from '../../units/index.ts';
 
 export interface Column {

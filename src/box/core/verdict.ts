@@ -1,0 +1,144 @@
+/**
+ * A check compares one number of the box with the usual range of a rule, and gives a verdict with its reason.
+ *
+ *   usual     inside the range most makers keep to
+ *   unusual   outside it: works, but know why you do it
+ *   breaks    something will not fit, not hold or not move
+ *   unknown   there is no number to judge, and why
+ */
+import { type FormatOptions, format, INCH, type Kind, type UnitSystem } from '../../units/index.ts';
+import type { Values } from './values.ts';
+
+export type State = 'usual' | 'unusual' | 'breaks' | 'unknown';
+
+/** Low and high end, both included; infinite where the range is open. */
+export type Range = readonly [low: number, high: number];
+
+/** A usual range as the rule's page gives it: mm for one reader, inches for the other, neither converted. */
+export interface NativeRange {
+  readonly mm: Range;
+  readonly inch: Range;
+}
+
+export interface Check {
+  /** Permanent name: the rule's slug, and a word more where a rule has several checks. A reader's reason is kept under it. */
+  readonly id: string;
+  /** Slug of the rule in `content/rules`. */
+  readonly rule: string;
+  /** What is measured: "wall thickness". Lower case. */
+  readonly label: string;
+  readonly kind: Kind;
+  /** Most decimals, where the usual range needs more than its kind prints. */
+  readonly digits?: 0 | 1 | 2;
+  /** Whether the rule speaks about this box at all. */
+  readonly applies?: (values: Values) => boolean;
+  readonly measure: (values: Values) => number;
+  /** A range that is no length is the same for every reader. */
+  readonly usual: NativeRange | Range | ((values: Values) => Range);
+  /** The range the rule's page gives, where the usual range is worked out from it for this box. */
+  readonly declares?: NativeRange | Range;
+  /** Outside this something breaks; open where nothing does. */
+  readonly works?: (values: Values) => Range;
+  /** One sentence each, why it matters: below the range, above it, inside it. */
+  readonly says: Says | ((values: Values) => Says);
+  /** Why there is no number, where the measure or its range is none. */
+  readonly unknown?: string;
+}
+
+export interface Says {
+  readonly low: string;
+  readonly high: string;
+  readonly inside: string;
+  /** Below or above what works, where that is another matter than being unusual. */
+  readonly breaks?: string;
+}
+
+export interface Verdict {
+  readonly check: Check;
+  readonly state: State;
+  readonly measured: number;
+  readonly usual: Range;
+  readonly because: string;
+}
+
+/** Room for arithmetic noise, so that a number that is the limit counts as inside. */
+const slack = 1e-6;
+const inside = (value: number, [low, high]: Range) => value >= low - slack && value <= high + slack;
+const everywhere: Range = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+
+/** From the lower of the two low ends to the higher of the high ones, in mm: what either reader calls usual is usual. */
+export const eitherWay = ({ mm, inch }: NativeRange): Range => [
+  Math.min(mm[0], inch[0] * INCH),
+  Math.max(mm[1], inch[1] * INCH),
+];
+
+/** The range a number is judged by. */
+export function usualOf({ usual }: Check, values: Values): Range {
+  if (typeof usual === 'function') return usual(values);
+  return 'mm' in usual ? eitherWay(usual) : usual;
+}
+
+const noNumber = 'There is no number here: an input lies outside what its formula is good for.';
+
+/** The verdict of one check; `undefined` where the rule does not speak about this box. */
+export function judge(check: Check, values: Values): Verdict | undefined {
+  if (check.applies && !check.applies(values)) return undefined;
+  const measured = check.measure(values);
+  const usual = usualOf(check, values);
+  if ([measured, ...usual].some(Number.isNaN))
+    return { check, state: 'unknown', measured: Number.NaN, usual, because: check.unknown ?? noNumber };
+  const works = check.works?.(values) ?? everywhere;
+  const state: State = !inside(measured, works) ? 'breaks' : inside(measured, usual) ? 'usual' : 'unusual';
+  const says = typeof check.says === 'function' ? check.says(values) : check.says;
+  const side = measured < usual[0] ? says.low : says.high;
+  const because = state === 'usual' ? says.inside : state === 'breaks' ? (says.breaks ?? side) : side;
+  return { check, state, measured, usual, because };
+}
+
+/** A verdict's numbers as one reader sees them. */
+export interface Told {
+  readonly measured: string;
+  /** "at least 2 mm", "3 to 6 mm"; empty where the range is open on both sides. */
+  readonly usual: string;
+}
+
+/** Finer and finer ways to print, until a number outside its range no longer reads as the limit itself. */
+const finer: readonly Omit<FormatOptions, 'system'>[] = [
+  {},
+  { digits: 2, denominator: 64 },
+  { digits: 3, denominator: 1000 },
+];
+
+/** The range as this reader's own page gives it, in mm, where the verdict is the same by it. */
+function rangeFor({ check: { usual: own }, measured, usual }: Verdict, system: UnitSystem): Range {
+  if (typeof own === 'function' || !('mm' in own)) return usual;
+  const [low, high] = own[system];
+  const native: Range = system === 'mm' ? [low, high] : [low * INCH, high * INCH];
+  return inside(measured, native) === inside(measured, usual) ? native : usual;
+}
+
+/**
+ * Prints a verdict so that its numbers bear it out: never "1/32 in, outside the usual range (at least 1/32 in)".
+ * What lies so near the limit that a thousandth of an inch does not part them is "just over" or "just under" it.
+ */
+export function tell(verdict: Verdict, system: UnitSystem): Told {
+  const { check, measured } = verdict;
+  const [low, high] = rangeFor(verdict, system);
+  const print = (value: number, options: Omit<FormatOptions, 'system'>) =>
+    format(value, check.kind, {
+      ...(check.digits !== undefined && { digits: check.digits }),
+      ...options,
+      system,
+    });
+  const isInside = Number.isNaN(measured) || inside(measured, [low, high]);
+  // Noise that counts as inside must not be printed as outside.
+  const shown = isInside ? Math.min(high, Math.max(low, measured)) : measured;
+  const limit = shown < low ? low : high;
+  const parted = finer.find((one) => isInside || print(shown, one) !== print(limit, one));
+  const options = parted ?? {};
+  const just = parted ? '' : shown < limit ? 'just under ' : 'just over ';
+  const [least, most] = [low, high].map((end) => (Number.isFinite(end) ? print(end, options) : ''));
+  const usual =
+    least && most ? `${least} to ${most}` : least ? `at least ${least}` : most ? `at most ${most}` : '';
+  return { measured: just + print(shown, options), usual };
+}

@@ -1,0 +1,38 @@
+/**
+ * Moisture of the wood over its year. Today's air, the driest and the dampest are put in order first, so that the year
+ * never ends before it begins.
+ */
+import { moistureOfAir, sorptionInputs } from '../../../calc/air/moisture.ts';
+import type { Box } from '../../core/box.ts';
+import { type Result, type ResultTable, rowsOf } from '../../core/result.ts';
+import type { WoodFigures } from '../../wood/figures.ts';
+
+export interface AirResults {
+  /** Moisture content, %, that wood settles to today, at the driest and at the dampest time of the year. */
+  readonly moistureToday: number;
+  readonly moistureDry: number;
+  readonly moistureDamp: number;
+}
+
+type V = Box & WoodFigures & AirResults;
+type Row = Result<V>;
+
+const row = rowsOf<V>();
+
+const settled = (label: string, humidity: (v: V) => number): Row =>
+  row(moistureOfAir, (v) => sorptionInputs(v.temperature, humidity(v)), {
+    label,
+    kind: 'percent',
+    digits: 1,
+    rule: 'write-the-humidity',
+  });
+
+export const airResults: ResultTable<keyof AirResults, V> = {
+  moistureToday: settled('moisture of the wood today', (v) => v.humidityToday),
+  moistureDry: settled('moisture at the driest', (v) =>
+    Math.min(v.humidityDry, v.humidityToday, v.humidityDamp),
+  ),
+  moistureDamp: settled('moisture at the dampest', (v) =>
+    Math.max(v.humidityDry, v.humidityToday, v.humidityDamp),
+  ),
+};

@@ -1,0 +1,22 @@
+/** Checks that the lesson on finishes teaches. */
+import { COAT, filmBuild } from '../../../calc/finish/finish-film.ts';
+import type { Check } from '../../core/verdict.ts';
+
+export const finishChecks: readonly Check[] = [
+  {
+    id: 'no-finish-on-running-surfaces',
+    rule: 'no-finish-on-running-surfaces',
+    label: 'play of the lid on the dampest day, less three coats on its edges',
+    kind: 'length',
+    digits: 2,
+    applies: (v) => v.kind === 'sliding',
+    measure: (v) => v.lidPlayDamp - filmBuild.compute({ f: 2, n: 3, h: COAT }),
+    usual: () => [0, Number.POSITIVE_INFINITY],
+    says: {
+      low: 'Three coats on the edges of this lid would jam it on the dampest day. Leave them bare, and wax them.',
+      high: '',
+      inside:
+        'Even with three coats on its edges it would run on the dampest day. Bare and waxed it runs better.',
+    },
+  },
+];

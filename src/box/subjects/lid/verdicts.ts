@@ -1,0 +1,42 @@
+/** Checks on the run of a sliding lid, taught by the lesson on wood movement. */
+import type { Values } from '../../core/values.ts';
+import type { Check } from '../../core/verdict.ts';
+
+const open = Number.POSITIVE_INFINITY;
+
+/** Both look at the same length against two pulls: the reader's own, and the worst there is. */
+const halfOpen = {
+  kind: 'length',
+  applies: (v: Values) => v.kind === 'sliding',
+  measure: (v: Values) => v.lidHeldHalfOpen,
+} as const;
+
+export const lidRunChecks: readonly Check[] = [
+  {
+    ...halfOpen,
+    id: 'pull-in-the-middle',
+    rule: 'pull-in-the-middle',
+    label: 'half-open lid in its grooves, pulled where you pull',
+    // At twice the jam length the drag has doubled; to call that the limit is this notebook's choice.
+    usual: (v) => [2 * v.jamLength, open],
+    works: (v) => [v.jamLength, open],
+    says: {
+      low: 'So far off the middle it drags twice as hard or more; at half this limit it jams, however hard you pull.',
+      breaks: 'So far off the middle it jams, however hard you pull.',
+      high: '',
+      inside: 'Long enough in its grooves to run straight.',
+    },
+  },
+  {
+    ...halfOpen,
+    id: 'long-lids-run-short-ones-jam',
+    rule: 'long-lids-run-short-ones-jam',
+    label: 'half-open lid in its grooves, pulled at its edge',
+    usual: (v) => [v.jamLengthAtEdge, open],
+    says: {
+      low: 'Pulled at its edge it jams before it is half open. It needs a pull in the middle, or wax.',
+      high: '',
+      inside: 'Even pulled at its edge it opens half way.',
+    },
+  },
+];

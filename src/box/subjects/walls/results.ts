@@ -1,0 +1,143 @@
+/** Results of the lesson on wall thickness and size. */
+
+import { work } from '../../../calc/core/working.ts';
+import * as push from '../../../calc/walls/side-push.ts';
+import * as walls from '../../../calc/walls/walls.ts';
+import * as mass from '../../../calc/walls/wood-mass.ts';
+import type { Box } from '../../core/box.ts';
+import { practice } from '../../core/practice.ts';
+import { choiceOf, type ResultTable, rowsOf } from '../../core/result.ts';
+import type { WoodFigures } from '../../wood/figures.ts';
+import { woodById } from '../../wood/woods.ts';
+import { type BottomResults, bottomResults } from '../bottom/results.ts';
+import type { SizeResults } from '../size/results.ts';
+
+export interface WallsResults extends BottomResults {
+  /** One wall, % of the outside length and width. */
+  readonly wallShareOfLength: number;
+  readonly wallShareOfWidth: number;
+  /** Ends of the usual band for the longest side, mm. */
+  readonly thinnestUsualWall: number;
+  readonly thickestUsualWall: number;
+  /** % of the outside volume. */
+  readonly shareNotInside: number;
+  /** kg/m³ at 12 % MC, and g. */
+  readonly woodDensity: number;
+  readonly emptyMass: number;
+  /** A long side pushed at mid-span: mm between free and held ends, and MPa with free ones. */
+  readonly sidePushFree: number;
+  readonly sidePushHeld: number;
+  readonly sidePushStress: number;
+}
+
+type Values = Box & WoodFigures & SizeResults & WallsResults;
+
+/** Moisture content at which the tables give their figures, %. */
+const tableMoisture = 12;
+const water = 1000;
+
+const rule = 'wall-thickness';
+const row = rowsOf<Values>();
+/** kg/m³ */
+const panelDensity = (v: Values, of: Box['bottom']) =>
+  of === 'plywood' ? 1000 * practice.plywoodDensity : v.woodDensity;
+const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
+const alongGrain = (v: Values) => push.stiffnessAlongGrain.compute({ E_b: v.modulusOfElasticity });
+const pushed = (v: Values) => ({
+  P: v.push,
+  L: v.insideLength,
+  E: alongGrain(v),
+  H: v.outsideHeight,
+  t: v.wall,
+});
+/** Imported woods are printed with a specific gravity on the green volume. */
+const onGreenVolume = (v: Values) => woodById(v.species)?.group === 'imported';
+
+export const wallsResults: ResultTable<keyof WallsResults, Values> = {
+  wallShareOfLength: row(walls.wallShare, (v) => ({ t: v.wall, L: v.outsideLength }), {
+    rule,
+    label: 'one wall as a share of the length',
+    kind: 'percent',
+  }),
+  wallShareOfWidth: row(walls.wallShare, (v) => ({ t: v.wall, L: v.outsideWidth }), {
+    rule,
+    label: 'one wall as a share of the width',
+    kind: 'percent',
+  }),
+  thinnestUsualWall: row(walls.usualWall, (v) => ({ L: longest(v), ...walls.thinnestBand }), {
+    rule,
+    label: 'thinnest usual wall for this size',
+    kind: 'length',
+    denominator: 32,
+  }),
+  thickestUsualWall: row(walls.usualWall, (v) => ({ L: longest(v), ...walls.thickestBand }), {
+    rule,
+    label: 'thickest usual wall for this size',
+    kind: 'length',
+    denominator: 32,
+  }),
+  shareNotInside: row(
+    walls.shareNotInside,
+    (v) => ({
+      l: v.clearLength,
+      w: v.clearWidth,
+      h: v.insideHeight,
+      L: v.outsideLength,
+      W: v.outsideWidth,
+      H: v.outsideHeight,
+    }),
+    {
+      label: 'share of the outside that is not inside',
+      kind: 'percent',
+      digits: 0,
+      rule: 'walls-cost-inside-volume',
+    },
+  ),
+  woodDensity: choiceOf<Values>()(
+    [mass.woodDensity, mass.woodDensityFromGreen],
+    (v) =>
+      onGreenVolume(v)
+        ? work(mass.woodDensityFromGreen, { G_b: v.specificGravity, M: tableMoisture, rho_w: water })
+        : work(mass.woodDensity, { G: v.specificGravity, M: tableMoisture, rho_w: water }),
+    { label: 'density of the wood, kg/m³ at 12 % moisture', kind: 'number', digits: 0 },
+  ),
+  emptyMass: row(
+    mass.boxMass,
+    (v) => ({
+      rho: v.woodDensity,
+      rho_b: panelDensity(v, v.bottom),
+      rho_d: panelDensity(v, v.lid),
+      L: v.outsideLength,
+      W: v.outsideWidth,
+      H: v.outsideHeight,
+      l: v.insideLength,
+      w: v.insideWidth,
+      b: v.bottomThickness,
+      d: v.lidThickness,
+    }),
+    {
+      rule,
+      label: 'mass of walls, bottom and lid, as plain boards',
+      kind: 'mass',
+    },
+  ),
+  sidePushFree: row(push.sidePushFree, pushed, {
+    rule,
+    label: 'a long side gives at most',
+    kind: 'length',
+    digits: 2,
+    round: 'up',
+  }),
+  sidePushHeld: row(push.sidePushHeld, pushed, {
+    rule,
+    label: 'with its ends held fast it gives',
+    kind: 'length',
+    digits: 2,
+  }),
+  sidePushStress: row(push.sidePushStress, pushed, {
+    rule,
+    label: 'stress in the pushed side',
+    kind: 'stress',
+  }),
+  ...bottomResults,
+};

@@ -1,0 +1,84 @@
+/** Strips as wide as the bottom, end grain towards the reader, that go from the driest to the dampest air: the growth stands out at the right, magnified. */
+
+import type { Values } from '../../box/core/values.ts';
+import { changeOf } from '../../box/subjects/movement/panel-state.ts';
+import { isRefused } from '../../calc/core/refusal.ts';
+import { Drawing } from '../parts/Drawing.tsx';
+import { Label, NumberLabel } from '../parts/Label.tsx';
+import { said } from '../parts/Quantity.tsx';
+
+const [left, length] = [2, 250] as const;
+/** Pixels between rings. */
+const spacing = 6;
+
+/** Rings across a strip `high` pixels thick at `angle` degrees to its face, as one path, cut off at its ends. */
+function rings(angle: number, y: number, high: number): string {
+  if (angle < 3)
+    return Array.from({ length: Math.floor(high / spacing) }, (_, i) => {
+      const at = y + (i + 0.75) * spacing;
+      return `M${left} ${at}q${length / 2} -4 ${length} 0`;
+    }).join('');
+  const lean = high / Math.tan((angle * Math.PI) / 180);
+  const step = spacing / Math.sin((angle * Math.PI) / 180);
+  const lines: string[] = [];
+  for (let start = step / 2 - lean; start < length; start += step) {
+    const [from, to] = [Math.max(0, start), Math.min(length, start + lean)];
+    const at = (x: number) => (y + high - (lean ? ((x - start) / lean) * high : 0)).toFixed(1);
+    if (lean < 1e-6) lines.push(`M${left + start} ${y}v${high}`);
+    else if (to > from)
+      lines.push(`M${(left + from).toFixed(1)} ${at(from)}L${(left + to).toFixed(1)} ${at(to)}`);
+  }
+  return lines.join('');
+}
+
+export function RingStrips({ values: v }: { values: Values }) {
+  const own = v.ringAngle > 2 && v.ringAngle < 88;
+  const strips = [
+    ['flat-sawn', 0],
+    ...(own ? [['yours', v.ringAngle] as const] : []),
+    ['quarter-sawn', 90],
+  ] as const;
+  const grown = strips.map(([, angle]) => {
+    const found = changeOf(v, v.bottomWidth, v.moistureDry, v.moistureDamp, angle);
+    return isRefused(found) ? Number.NaN : found.change;
+  });
+  const scale = length / v.bottomWidth;
+  const high = Math.max(16, v.bottomThickness * scale);
+  const most = Math.max(...grown.filter(Number.isFinite), 0) * scale;
+  const times = [20, 10, 5, 2].find((one) => one * most <= 92) ?? 1;
+  const row = high + 34;
+  return (
+    <Drawing
+      view={[0, 0, 350, strips.length * row + 20]}
+      title="Flat-sawn and quarter-sawn, from dry to damp"
+      description={strips
+        .map(([word], i) => `${word} grows ${said(grown[i]!, 'length', { digits: 2 })}`)
+        .join(', ')}
+    >
+      {strips.map(([word, angle], i) => {
+        const y = i * row + 22;
+        return (
+          <g key={word}>
+            <NumberLabel
+              x={left}
+              y={y - 11}
+              anchor="start"
+              value={grown[i]!}
+              kind="length"
+              digits={2}
+              before={word === 'yours' ? `yours, ${v.ringAngle}°: grows ` : `${word}: grows `}
+            />
+            <rect class="wood-end" x={left} y={y} width={length} height={high} />
+            <path class="ring" d={rings(angle, y, high)} />
+            {Number.isFinite(grown[i]) && (
+              <rect class="grown" x={left + length} y={y} width={grown[i]! * scale * times} height={high} />
+            )}
+          </g>
+        );
+      })}
+      <Label x={left} y={strips.length * row + 10} anchor="start">
+        {times > 1 ? `growth at the right drawn ${times} times too long` : 'in true proportion'}
+      </Label>
+    </Drawing>
+  );
+}

@@ -1,0 +1,121 @@
+/** One input of the box: a slider and a number field with one value, or a choice. */
+import { useComputed, useSignal } from '@preact/signals';
+import { useEffect, useId } from 'preact/hooks';
+import type { Box } from '../../box/core/box.ts';
+import { type ChoiceName, fields, type NumberField, type NumberName, stepOf } from '../../box/core/fields.ts';
+import { format, type UnitSystem } from '../../units/index.ts';
+import { HeardUnit, Unit } from './Unit.tsx';
+import type { Store } from './use-store.ts';
+import { useTypedNumber } from './use-typed-number.ts';
+
+export function Control({ name, store }: { name: NumberName | ChoiceName; store: Store }) {
+  const field = fields[name];
+  // Its own input only: another slider's movement does not redraw this one.
+  const value = useComputed(() => store.values.value[name]);
+  const warning = useComputed(() =>
+    field.type === 'number' ? field.warns?.(store.values.value) : undefined,
+  );
+  return field.type === 'number' ? (
+    <NumberControl
+      field={field}
+      value={value.value as number}
+      system={store.units.value}
+      set={(value) => store.set({ [name]: value })}
+      warning={warning.value}
+    />
+  ) : (
+    <ChoiceControl name={name as ChoiceName} chosen={value.value as string} store={store} />
+  );
+}
+
+interface NumberControlProps {
+  field: NumberField;
+  value: number;
+  system: UnitSystem;
+  set: (value: number) => void;
+  /** What is wrong with this number beside the others. */
+  warning?: string | undefined;
+}
+
+/** A slider and a number field for one number, of the box or of a figure's own. */
+export function NumberControl({ field, value, system, set: change, warning }: NumberControlProps) {
+  const id = useId();
+  const { kind } = field;
+  /** A warning may stand at several fields: the one the reader changed tells it. */
+  const used = useSignal(false);
+  const set = (to: number) => {
+    used.value = true;
+    change(to);
+    return undefined;
+  };
+  const number = useTypedNumber({ ...field, value, system, set });
+  const step = stepOf(field, system);
+  const show = (spoken: boolean) =>
+    format(value, kind, { system, digits: field.digits, denominator: field.denominator, spoken });
+  const message = number.message ? `${number.message} ${show(false)} stays in use.` : warning;
+  const help = !number.message && field.help;
+  const described = [message && `${id}m`, help && `${id}h`].filter(Boolean).join(' ');
+  return (
+    <div class="control">
+      <label for={id}>
+        {field.label}
+        <HeardUnit kind={kind} system={system} />
+      </label>
+      <input
+        type="range"
+        aria-label={`${field.label}, slider`}
+        aria-valuetext={show(true)}
+        min={Math.ceil(field.low / step - 1e-9)}
+        max={Math.floor(field.high / step + 1e-9)}
+        step={1}
+        value={Math.round(value / step)}
+        onInput={(event) => {
+          number.drop();
+          set(Number(event.currentTarget.value) * step);
+        }}
+      />
+      <input {...number.input} id={id} aria-describedby={described || undefined} />
+      <Unit kind={kind} system={system} />
+      {message && (
+        <p class="message" id={`${id}m`} role={number.message || used.value ? 'alert' : undefined}>
+          {message}
+        </p>
+      )}
+      {help && (
+        <p class="help" id={`${id}h`}>
+          {help}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function ChoiceControl({ name, chosen, store }: { name: ChoiceName; chosen: string; store: Store }) {
+  const id = useId();
+  const field = fields[name];
+  /** A page is built with the chosen option alone: without JavaScript nothing can be chosen, and the woods are many. */
+  const awake = useSignal(false);
+  useEffect(() => {
+    awake.value = true;
+  }, []);
+  return (
+    <div class="control">
+      <label for={id}>{field.label}</label>
+      <select
+        id={id}
+        value={chosen}
+        onChange={(event) => store.set({ [name]: event.currentTarget.value } as Partial<Box>)}
+      >
+        {Object.entries(field.options)
+          .filter(([value]) => awake.value || value === chosen)
+          .map(([value, label]) => (
+            <option key={value} value={value} selected={value === chosen}>
+              {label}
+            </option>
+          ))}
+      </select>
+      {field.help && <p class="help">{field.help}</p>}
+      {field.note && <p class="help">{field.note(chosen)}</p>}
+    </div>
+  );
+}

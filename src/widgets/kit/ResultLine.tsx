@@ -1,0 +1,93 @@
+/** A result with its number; it opens to its reason. */
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { FunctionComponent } from 'preact';
+import { useEffect } from 'preact/hooks';
+import type { Model } from '../../box/core/model.ts';
+import type { Say } from '../../box/core/result.ts';
+import type { ResultName, Values } from '../../box/core/values.ts';
+import type { Working } from '../../calc/core/working.ts';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import type { UnitSystem } from '../../units/index.ts';
+import { useOpen } from './use-open.ts';
+import type { WhyProps } from './Why.tsx';
+import { fetchWords } from './words.ts';
+
+/** The reason's component: provided while pages are built, fetched in the browser with the first reason that is opened. */
+const panel = signal<FunctionComponent<WhyProps> | undefined>(undefined);
+
+/** While pages are built: what a reason is drawn with. */
+export function provideWhy(Why: FunctionComponent<WhyProps>): void {
+  panel.value = Why;
+}
+
+/** In place of a reason that could not be fetched; the next one that is opened tries again. */
+function NotFetched() {
+  return (
+    <p class="reason" role="status">
+      The reason could not be fetched. Close this and open it again when there is a network, or reload the
+      page.
+    </p>
+  );
+}
+
+function fetchWhy(): void {
+  void fetchWords();
+  import('./Why.tsx').then(
+    ({ Why }) => {
+      panel.value = Why;
+    },
+    () => {
+      panel.value ??= NotFetched;
+    },
+  );
+}
+
+interface ResultProps {
+  model: Model;
+  name: ResultName;
+  values: ReadonlySignal<Values>;
+  units: ReadonlySignal<UnitSystem>;
+}
+
+/** A result of the box with its number; opens to its reason. */
+export function ResultLine({ model, name, values, units }: ResultProps) {
+  const result = model.results[name]!;
+  return (
+    <RelationLine
+      label={result.label}
+      kind={result.kind}
+      digits={result.digits}
+      denominator={result.denominator}
+      round={result.round}
+      rule={result.rule}
+      working={result.work(values.value)}
+      units={units.value}
+    />
+  );
+}
+
+export interface RelationLineProps extends Omit<Say<Values>, 'when' | 'builds'> {
+  working: Working;
+  units: UnitSystem;
+}
+
+/** One number that a relation gives, of the box or of a figure's own; opens to its reason. Outside the relation's range there is no number. */
+export function RelationLine({ label, kind, working, units, rule, ...shown }: RelationLineProps) {
+  const { open, fold } = useOpen();
+  useEffect(() => {
+    if (open.value) fetchWhy();
+  }, [open.value]);
+  const Panel = panel.value;
+  return (
+    <details class="result" {...fold}>
+      <summary>
+        <span class="result-label">{label}</span>{' '}
+        <strong>
+          {working.outside ? 'no number' : <Quantity value={working.value} kind={kind} {...shown} />}
+        </strong>{' '}
+        <span class="why">why?</span>
+      </summary>
+      {Panel && (open.value || import.meta.env.SSR) && <Panel working={working} rule={rule} units={units} />}
+    </details>
+  );
+}

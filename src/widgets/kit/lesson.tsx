@@ -1,0 +1,50 @@
+/**
+ * The islands of one lesson: its labs, and the guesses, exercises, questions and verdicts around them, all working on
+ * the model of its subject. One file a lesson, so that it fetches what it needs and nothing else.
+ */
+import type { Box } from '../../box/core/box.ts';
+import type { Model } from '../../box/core/model.ts';
+import { Exercise, type Props as ExerciseProps } from './Exercise.tsx';
+import { GuessForm, type Props as GuessProps } from './GuessForm.tsx';
+import { Lab, type LabSpec, type OwnLabSpec } from './Lab.tsx';
+import { PutInMyBox, type Props as PutInMyBoxProps } from './PutInMyBox.tsx';
+import { type Props as RecallProps, RecallQuestion } from './RecallQuestion.tsx';
+import { RuleForMyBox } from './RuleForMyBox.tsx';
+
+export interface Lesson {
+  readonly labs: Readonly<Record<string, LabSpec | OwnLabSpec>>;
+  readonly model: Model;
+}
+
+/** What an author's tag asks of a lesson. */
+export type IslandProps =
+  | { as: 'lab'; name: string; pins?: Partial<Box> | undefined }
+  | ({ as: 'guess' } & GuessProps)
+  | ({ as: 'exercise' } & ExerciseProps)
+  | ({ as: 'recall' } & RecallProps)
+  | ({ as: 'my box' } & PutInMyBoxProps)
+  | { as: 'rule'; rule: string };
+
+/** The component that Astro wakes for every tag of a lesson. */
+export const islandOf =
+  ({ labs, model }: Lesson) =>
+  (props: IslandProps) => {
+    switch (props.as) {
+      case 'lab': {
+        const spec = labs[props.name]!;
+        if (!('own' in spec)) return <Lab spec={spec} model={model} pins={props.pins} />;
+        const { own: Own } = spec;
+        return <Own />;
+      }
+      case 'guess':
+        return <GuessForm model={model} {...props} />;
+      case 'exercise':
+        return <Exercise model={model} {...props} />;
+      case 'recall':
+        return <RecallQuestion {...props} />;
+      case 'my box':
+        return <PutInMyBox model={model} {...props} />;
+      case 'rule':
+        return <RuleForMyBox model={model} rule={props.rule} />;
+    }
+  };

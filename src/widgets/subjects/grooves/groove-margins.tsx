@@ -1,0 +1,113 @@
+/** Labs of the lesson on groove margins. */
+
+import type { Values } from '../../../box/core/values.ts';
+import { groovesModel } from '../../../box/subjects/grooves/model.ts';
+import { cornerHoles } from '../../../calc/grooves/groove-corner.ts';
+import { isSlender } from '../../../calc/grooves/grooves.ts';
+import { CornerXray } from '../../../figures/grooves/CornerXray.tsx';
+import { LipAndWeb } from '../../../figures/grooves/LipAndWeb.tsx';
+import { LoadsOnLip } from '../../../figures/grooves/LoadsOnLip.tsx';
+import { WebLeft } from '../../../figures/grooves/WebLeft.tsx';
+import { Quantity } from '../../../figures/parts/Quantity.tsx';
+import type { LabSpec } from '../../kit/Lab.tsx';
+import { islandOf } from '../../kit/lesson.tsx';
+
+const Newtons = ({ value }: { value: number }) => <Quantity value={value} kind="force" digits={0} />;
+
+const unknown = 'The tables have no strength across the grain for this wood.';
+
+/** What a push does to the two lips, in words. */
+function afterPush(v: Values) {
+  if (Number.isNaN(v.tensionPerpendicular)) return unknown;
+  const push = <Newtons value={v.push} />;
+  const [lid, bottom] = [<Newtons value={v.lidLipPush} />, <Newtons value={v.bottomLipPush} />];
+  const splits = [v.lidLipPush < v.push, v.bottomLipPush < v.push];
+  const stubby = !isSlender(v.lidLip, v.lidGrooveDepth) || !isSlender(v.bottomLip, v.grooveDepth);
+  return (
+    <>
+      {!splits.includes(true) ? (
+        <>
+          Both lips take a push of {push}: {lid} at the lid, {bottom} at the bottom.
+        </>
+      ) : !splits.includes(false) ? (
+        <>
+          A push of {push} splits off either lip: they take {lid} at the lid, {bottom} at the bottom.
+        </>
+      ) : (
+        <>
+          A push of {push} splits off the lip at the {splits[0] ? 'lid' : 'bottom'}, which takes{' '}
+          {splits[0] ? lid : bottom}; the other takes {splits[0] ? bottom : lid}.
+        </>
+      )}
+      {stubby && ' A lip thicker than twice its groove’s depth is counted as no thicker than that.'}
+    </>
+  );
+}
+
+const labs: Record<string, LabSpec> = {
+  lips: {
+    title: 'What a lip takes',
+    figure: LipAndWeb,
+    controls: ['lidLip', 'bottomLip', 'push'],
+    more: ['lidGrooveDepth', 'grooveDepth', 'wall', 'species'],
+    results: ['lidLipLoad', 'lidLipPush', 'bottomLipPush'],
+    says: afterPush,
+  },
+  loads: {
+    title: 'What presses on the lip',
+    figure: LoadsOnLip,
+    controls: ['bottomLip', 'push'],
+    more: ['grooveDepth', 'contentsLength', 'contentsWidth', 'species'],
+    results: ['contentsLoad', 'dropLoad', 'bottomLipLoad'],
+    says: (v) =>
+      Number.isNaN(v.bottomLipLoad) ? (
+        unknown
+      ) : (
+        <>
+          This lip takes <Quantity value={v.bottomLipLoad / v.contentsLoad} kind="count" digits={0} /> times
+          what 1 kg (2.2 lb) of contents puts on it at rest, and{' '}
+          {v.bottomLipLoad > v.dropLoad ? 'outlasts' : 'splits in'} a fall of half a meter (20 in).
+        </>
+      ),
+  },
+  web: {
+    title: 'What is left behind the groove',
+    figure: WebLeft,
+    controls: ['grooveDepth', 'wall'],
+    more: ['lidGrooveDepth'],
+    results: ['web', 'webStrength', 'webStiffness'],
+    says: (v) =>
+      v.web > 0 ? (
+        <>
+          The deeper groove leaves <Quantity value={v.web} kind="length" /> of wood, with{' '}
+          <Quantity value={v.webStrength} kind="percent" digits={0} /> of the wall’s strength and{' '}
+          <Quantity value={v.webStiffness} kind="percent" digits={0} /> of its stiffness.
+        </>
+      ) : (
+        'The groove goes through the wall: nothing is left.'
+      ),
+  },
+  corner: {
+    title: 'Where the groove meets the fingers',
+    figure: CornerXray,
+    controls: ['bottomLip', 'fingerWidth'],
+    more: ['bottomTongue', 'grooveDepth', 'wall'],
+    results: ['fingerAboveGroove', 'grooveStop', 'grooveWidth'],
+    says: (v) => {
+      const holes = cornerHoles(v.bottomLip, v.bottomTongue, v.fingerWidth);
+      if (v.grooveStop <= 0) return 'The groove goes through the wall: nothing is left to stop it in.';
+      return holes.length > 1 ? (
+        'The groove runs from one finger into the next: holes show on all four faces, and every wall needs a stop.'
+      ) : (
+        <>
+          The groove stays inside one finger: stop it <Quantity value={v.grooveStop} kind="length" /> from the
+          ends of the walls with a {holes[0]?.pair === 'first' ? 'finger' : 'socket'} at the lower edge, and
+          no hole shows.
+        </>
+      );
+    },
+  },
+};
+
+export const lesson = { labs, model: groovesModel };
+export default islandOf(lesson);

@@ -1,0 +1,106 @@
+/** What all labs of a year have in common: the shared year and day, and a sentence in place of a picture where there is no number. */
+import type { ComponentChildren } from 'preact';
+import type { Values } from '../../../box/core/values.ts';
+import { movementModel } from '../../../box/subjects/movement/model.ts';
+import type { Part } from '../../../box/subjects/movement/panel-state.ts';
+import {
+  type DayOfBuilding,
+  dayOfBuilding,
+  figuresOf,
+  moistureOf,
+  type PanelMoisture,
+} from '../../../box/subjects/movement/panel-year.ts';
+import type { YearOfAir } from '../../../calc/air/year.ts';
+import { isRefused, type Refused } from '../../../calc/core/refusal.ts';
+import { Quantity } from '../../../figures/parts/Quantity.tsx';
+import { LabFrame } from '../../kit/Lab.tsx';
+import { type Store, useStore } from '../../kit/use-store.ts';
+import { ClimateControl } from './ClimateControl.tsx';
+import { BuildDay } from './DayControl.tsx';
+import { type ChosenYear, useYear } from './use-year.ts';
+
+export const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} />;
+
+/** Why there is no picture, in its place. */
+const NoFigure = ({ why }: { why: string }) => (
+  <p class="message" role="status">
+    There is no number here. {why}
+  </p>
+);
+
+/** One panel of the reader's box in the reader's year. */
+export interface Known {
+  readonly year: YearOfAir;
+  readonly moisture: PanelMoisture;
+  readonly day: DayOfBuilding;
+  readonly built: number;
+}
+export type Drawn = (
+  v: Values,
+  known: Known,
+) => { picture: ComponentChildren; says: ComponentChildren } | Refused;
+
+interface YearLabProps {
+  title: string;
+  part: Part;
+  draw: Drawn;
+  /** The whole year counts, whatever the day. */
+  anyDay?: true;
+  /** Further controls in sight and behind "more". */
+  controls?: (store: Store) => ComponentChildren;
+  more?: (store: Store, year: ChosenYear) => ComponentChildren;
+  results?: (v: Values, known: Known, store: Store) => ComponentChildren;
+}
+
+/** What all labs of a year have in common: the shared controls, and the refusal in place of a picture. */
+export function YearLab({ title, part, draw, anyDay, controls, more, results }: YearLabProps) {
+  const store = useStore(movementModel);
+  const v = store.values.value;
+  const chosen = useYear(v);
+  const { year, choice } = chosen;
+  const moisture = isRefused(year) ? year : moistureOf(v, part, year);
+  const day = isRefused(moisture) ? moisture : dayOfBuilding(figuresOf(v), moisture.middle, choice.built);
+  const known =
+    isRefused(year) || isRefused(moisture) || isRefused(day)
+      ? undefined
+      : { year, moisture, day, built: choice.built };
+  const drawn = known && draw(v, known);
+  const refused = [year, moisture, day, drawn].find(isRefused);
+  return (
+    <LabFrame
+      within={store.ref}
+      title={title}
+      picture={
+        refused || !drawn || isRefused(drawn) ? (
+          <NoFigure why={refused?.refused ?? ''} />
+        ) : (
+          <>
+            {drawn.picture}
+            <p class="says">{drawn.says}</p>
+            {v[part] === 'plywood' && (
+              <p class="help">
+                Yours is plywood, which moves about a fifteenth as much: this is the same panel in solid wood.
+              </p>
+            )}
+          </>
+        )
+      }
+      controls={
+        <>
+          <ClimateControl choice={choice} system={store.units.value} />
+          {!anyDay && <BuildDay choice={choice} />}
+          {controls?.(store)}
+          {more?.(store, chosen)}
+        </>
+      }
+      results={!refused && known && results?.(v, known, store)}
+    />
+  );
+}
+
+export const More = ({ children }: { children: ComponentChildren }) => (
+  <details class="more">
+    <summary>more to change</summary>
+    {children}
+  </details>
+);

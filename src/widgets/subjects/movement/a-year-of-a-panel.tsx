@@ -1,0 +1,21 @@
+/** Labs of the lesson on a year of a panel. They share one year of air, see `notebook/year.ts`. */
+import { movementModel } from '../../../box/subjects/movement/model.ts';
+import type { OwnLabSpec } from '../../kit/Lab.tsx';
+import { islandOf } from '../../kit/lesson.tsx';
+import { askedRelations } from './Asked.tsx';
+import { GluedLab } from './GluedLab.tsx';
+import { lifeLab } from './LifeLab.tsx';
+import { SeasonLab } from './SeasonLab.tsx';
+import { SayingsLab, WoodsLab } from './WoodsLab.tsx';
+
+const labs: Record<string, OwnLabSpec> = {
+  bottom: { relations: askedRelations, own: lifeLab('bottom') },
+  lid: { relations: [], own: lifeLab('lid') },
+  season: { relations: askedRelations, own: SeasonLab },
+  woods: { relations: [], own: WoodsLab },
+  glued: { relations: [], own: GluedLab },
+  sayings: { relations: [], own: SayingsLab },
+};
+
+export const lesson = { labs, model: movementModel };
+export default islandOf(lesson);

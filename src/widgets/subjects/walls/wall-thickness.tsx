@@ -1,0 +1,91 @@
+/** Labs of the lesson on wall thickness and size. */
+
+import type { Values } from '../../../box/core/values.ts';
+import { wallsModel } from '../../../box/subjects/walls/model.ts';
+import { bendsAsBeam } from '../../../calc/walls/side-push.ts';
+import { TapRing } from '../../../figures/bottom/TapRing.tsx';
+import { Quantity } from '../../../figures/parts/Quantity.tsx';
+import { heaviness } from '../../../figures/walls/heaviness.ts';
+import { SameWall } from '../../../figures/walls/SameWall.tsx';
+import { SidePush } from '../../../figures/walls/SidePush.tsx';
+import { WallSection } from '../../../figures/walls/WallSection.tsx';
+import type { LabSpec } from '../../kit/Lab.tsx';
+import { islandOf } from '../../kit/lesson.tsx';
+
+const hollow = (v: Values) => Math.min(v.insideLength, v.insideWidth, v.insideHeight) > 0;
+const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
+
+const labs: Record<string, LabSpec> = {
+  'heavy-or-thin': {
+    title: 'Walls that thicken',
+    figure: WallSection,
+    controls: ['wall'],
+    more: ['sizeFrom', 'wantedLength', 'wantedWidth', 'wantedHeight', 'species'],
+    results: ['wallShareOfLength', 'wallShareOfWidth', 'shareNotInside', 'emptyMass'],
+    says: (v) => (
+      <>
+        Walls of <Quantity value={v.wall} kind="length" denominator={32} /> are{' '}
+        {heaviness(v.wall, longest(v))} for this size
+        {hollow(v) ? (
+          <>
+            , and <Quantity value={v.shareNotInside} kind="percent" digits={0} /> of the outside is no use to
+            the contents.
+          </>
+        ) : (
+          ', and no inside is left.'
+        )}
+      </>
+    ),
+  },
+  'same-wall': {
+    title: 'Three sizes, one wall',
+    figure: SameWall,
+    controls: ['wall'],
+    more: ['sizeFrom', 'wantedLength', 'wantedWidth'],
+    results: ['thinnestUsualWall', 'thickestUsualWall'],
+    says: (v) => (
+      <>
+        The same <Quantity value={v.wall} kind="length" denominator={32} /> wall is{' '}
+        {heaviness(v.wall, longest(v) / 2)} at half the size, {heaviness(v.wall, longest(v))} here and{' '}
+        {heaviness(v.wall, longest(v) * 2)} at double.
+      </>
+    ),
+  },
+  'side-push': {
+    title: 'A thumb on the side',
+    figure: SidePush,
+    controls: ['wall'],
+    more: ['push', 'sizeFrom', 'wantedLength', 'wantedHeight', 'species'],
+    results: ['sidePushFree', 'sidePushHeld', 'sidePushStress'],
+    says: (v) =>
+      Number.isNaN(v.sidePushFree) ? (
+        'The tables give no stiffness for this wood.'
+      ) : !bendsAsBeam(v.insideLength, v.wall) ? (
+        'So thick for its length, this side is a block: a thumb does not bend it.'
+      ) : (
+        <>
+          A push of <Quantity value={v.push} kind="force" /> bends this side by{' '}
+          <Quantity value={v.sidePushHeld} kind="length" digits={2} /> to{' '}
+          <Quantity value={v.sidePushFree} kind="length" digits={2} />; a sheet of paper is about{' '}
+          <Quantity value={0.1} kind="length" />.
+        </>
+      ),
+  },
+  'tap-the-bottom': {
+    title: 'A tap on the bottom',
+    figure: TapRing,
+    controls: ['bottomThickness'],
+    more: ['bottom', 'sizeFrom', 'wantedLength', 'wantedWidth'],
+    results: ['tapMotion', 'tapPitch', 'bottomSag'],
+    says: (v) => (
+      <>
+        Against a thin bottom this one moves <Quantity value={v.tapMotion} kind="percent" digits={0} /> as
+        far, sounds <Quantity value={v.tapPitch} kind="ratio" digits={1} /> times as high, and rings{' '}
+        <Quantity value={100 / v.tapPitch} kind="percent" digits={0} /> as long.
+      </>
+    ),
+  },
+};
+
+export const lesson = { labs, model: wallsModel };
+export default islandOf(lesson);
