@@ -5,8 +5,8 @@
 import { humidityRatio, SEA_LEVEL, saturationPressure } from '../../calc/air/air.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { axesOn, curve, evenly, Plot } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { axesOn, curve, evenly, Plot } from '../plot/Plot.tsx';
 
 interface Air {
   /** °C and % relative humidity. */

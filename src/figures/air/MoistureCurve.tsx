@@ -7,9 +7,9 @@ import type { Values } from '../../box/core/values.ts';
 import { equilibriumMoisture, tabulatedAir } from '../../calc/air/moisture.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { axesOn, band, curve, evenly, Plot, Zone } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
-import { spread } from '../parts/spread.ts';
+import { axesOn, band, curve, evenly, Plot, Zone } from '../plot/Plot.tsx';
+import { spread } from './spread.ts';
 
 const axes = axesOn({ left: 46, right: 344, top: 8, bottom: 216 }, [0, 100], [0, 26]);
 const { left, right, top, bottom, x, y } = axes;

@@ -2,11 +2,12 @@
  * Moisture of a piece day by day on its way to the moisture of its new air: the middle of what is known as a line, the
  * factor of two either way as a band, and dashed the same wood half as thick. Drawn in units of a phone's pixels.
  */
-import { Ticks } from '../parts/Axis.tsx';
+
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { across, axesOn, band, curve, evenly, Plot } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { Ticks } from '../plot/Axis.tsx';
+import { across, axesOn, band, curve, evenly, Plot } from '../plot/Plot.tsx';
 
 export interface WaitCourseProps {
   /** Days from one entry of a course to the next. */

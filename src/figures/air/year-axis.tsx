@@ -1,6 +1,6 @@
 /** A calendar year across a drawing 350 units wide: an axis of days, points through them, and the months below. */
 import { DAYS_IN_YEAR } from '../../calc/air/year.ts';
-import { type Axes, axesOn, band, curve, evenly, type Span } from '../parts/Plot.tsx';
+import { type Axes, axesOn, band, curve, evenly, type Span } from '../plot/Plot.tsx';
 
 /** A plotting area from 1 January to 31 December. */
 export const yearAxes = (top: number, height: number, y: Span): Axes =>

@@ -3,10 +3,10 @@
 import { cupExact, cupNarrow, NARROW } from '../../calc/board/cup.ts';
 import type { Shrinkages } from '../../calc/board/log-map.ts';
 import { INCH } from '../../units/index.ts';
-import { AxisLines, Ticks } from '../parts/Axis.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { type Axes, across, axesOn, curve, evenly, Plot, Zone } from '../parts/Plot.tsx';
+import { AxisLines, Ticks } from '../plot/Axis.tsx';
+import { type Axes, across, axesOn, curve, evenly, Plot, Zone } from '../plot/Plot.tsx';
 
 export interface CupByDistanceProps {
   /** mm */

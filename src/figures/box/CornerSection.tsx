@@ -7,8 +7,8 @@ import type { Design } from '../../box/design/design.ts';
 import { CornerXray } from '../grooves/CornerXray.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
-import { Measured } from '../parts/Measured.tsx';
 import { isStopped, type Panel, panelOf, shown, wordsOf } from './corner-cuts.ts';
+import { Measured } from './Measured.tsx';
 import type { Placing } from './paths.ts';
 import { SectionPicture } from './SectionPicture.tsx';
 

@@ -6,10 +6,10 @@
 import type { Design } from '../../box/design/design.ts';
 import type { View } from '../../geometry/view.ts';
 import { Drawing } from '../parts/Drawing.tsx';
-import { HoleLabel } from '../parts/HoleLabel.tsx';
 import { Label } from '../parts/Label.tsx';
-import { Measured, widthOf } from '../parts/Measured.tsx';
 import { described, hasHole, spokenSize } from './from-design.ts';
+import { HoleLabel } from './HoleLabel.tsx';
+import { Measured, widthOf } from './Measured.tsx';
 import { OneView } from './OneView.tsx';
 
 const sheet = 350;

@@ -2,11 +2,12 @@
  * Cup of a lid, day by day, after the air around the box has changed: for each way of finishing and standing, the depth
  * to which it bows. Above the middle line it crowns outward. Drawn in units of a phone's pixels.
  */
-import { Ticks } from '../parts/Axis.tsx';
+
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { across, axesOn, curve, evenly, Plot } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { Ticks } from '../plot/Axis.tsx';
+import { across, axesOn, curve, evenly, Plot } from '../plot/Plot.tsx';
 
 export interface CupCourseProps {
   /** Days from one entry of a course to the next. */

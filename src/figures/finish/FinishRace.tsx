@@ -2,11 +2,12 @@
  * What two finishes keep out, day by day, of the moisture that bare wood takes up: the published figures as marks, and
  * through them the line of one resistance a finish. The first days are drawn wider. Drawn in units of a phone's pixels.
  */
-import { AxisLines, Ticks } from '../parts/Axis.tsx';
+
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
-import { axesOn, curve, Plot, Zone } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { AxisLines, Ticks } from '../plot/Axis.tsx';
+import { axesOn, curve, Plot, Zone } from '../plot/Plot.tsx';
 
 export interface Runner {
   readonly name: string;

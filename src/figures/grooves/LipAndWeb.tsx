@@ -5,8 +5,8 @@
 import type { Values } from '../../box/core/values.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { PushArrows } from '../parts/PushArrows.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { PushArrows } from './PushArrows.tsx';
 
 const width = 350;
 const [left, edge] = [104, 24];

@@ -3,8 +3,8 @@ import type { Values } from '../../box/core/values.ts';
 import { thumbWidth } from '../../calc/grooves/grooves.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { across, axesOn, evenly, Zone } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { across, axesOn, evenly, Zone } from '../plot/Plot.tsx';
 
 const row = 46;
 const [left, right, top] = [8, 342, 26];

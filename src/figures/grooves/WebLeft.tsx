@@ -1,10 +1,10 @@
 /** Strength (square) and stiffness (cube) left behind a groove, against its depth; the usual band and the reader's groove. */
 import type { Values } from '../../box/core/values.ts';
-import { AxisLines, Ticks } from '../parts/Axis.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { across, axesOn, curve, evenly, Zone } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { AxisLines, Ticks } from '../plot/Axis.tsx';
+import { across, axesOn, curve, evenly, Zone } from '../plot/Plot.tsx';
 
 /** Share of the wall, and percent left. */
 const axes = axesOn({ left: 44, right: 336, top: 34, bottom: 204 }, [0, 1], [0, 100]);

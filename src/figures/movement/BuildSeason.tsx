@@ -8,8 +8,8 @@ import type { BuildSeason as Season } from '../../calc/movement/build-season.ts'
 import { MonthLetters, yearAxes, yearBand, yearCurve } from '../air/year-axis.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { across, Plot } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { across, Plot } from '../plot/Plot.tsx';
 
 export interface BuildSeasonProps {
   part: 'bottom' | 'lid';

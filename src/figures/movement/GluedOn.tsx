@@ -4,8 +4,8 @@
  */
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { across, axesOn, curve, Plot } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { across, axesOn, curve, Plot } from '../plot/Plot.tsx';
 
 export interface GluedOnProps {
   /** Of the lid: across the grain, and along it; mm. */

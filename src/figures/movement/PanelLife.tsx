@@ -9,8 +9,8 @@ import type { PanelCourse } from '../../calc/movement/panel-year.ts';
 import { MonthLetters, yearAxes, yearBand, yearCurve } from '../air/year-axis.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { across, Plot, type Span, Zone } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { across, Plot, type Span, Zone } from '../plot/Plot.tsx';
 
 export interface PanelLifeProps {
   part: 'bottom' | 'lid';

@@ -9,8 +9,8 @@ import { equilibriumMoisture } from '../../calc/air/moisture.ts';
 import { panelPractice } from '../../calc/movement/panel.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
-import { across, axesOn, curve, Plot, Zone } from '../parts/Plot.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { across, axesOn, curve, Plot, Zone } from '../plot/Plot.tsx';
 
 const frame = { left: 6, right: 344, top: 6, bottom: 232 } as const;
 const { left, right, top, bottom } = frame;

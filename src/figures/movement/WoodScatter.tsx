@@ -2,10 +2,11 @@
  * Movement against density for many woods. The ratio of the two movements is told by the shape of a point,
  * the chosen wood by a ring and its name.
  */
-import { AxisLines, Ticks } from '../parts/Axis.tsx';
+
 import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
-import { axesOn } from '../parts/Plot.tsx';
+import { AxisLines, Ticks } from '../plot/Axis.tsx';
+import { axesOn } from '../plot/Plot.tsx';
 
 export interface WoodPoint {
   readonly id: string;

@@ -5,8 +5,8 @@ import { type Field, fields } from '../../box/core/fields.ts';
 import { type Design, designBox } from '../../box/design/design.ts';
 import { verdicts } from '../../box/subjects/verdicts.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
-import { Sizes } from '../kit/Sizes.tsx';
 import { countOf } from '../kit/told.tsx';
+import { Sizes } from './Sizes.tsx';
 
 const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
 

@@ -8,9 +8,9 @@ import { saveDesign, unreadable, wakeDesigns } from '../../notebook/designs.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
 import { canRedo, canUndo } from '../../notebook/history.ts';
 import { units } from '../../notebook/units.ts';
-import { TextInput } from '../kit/TextInput.tsx';
 import { download } from './download.ts';
 import { KeptDesigns } from './KeptDesigns.tsx';
+import { TextInput } from './TextInput.tsx';
 
 export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => void }) {
   const id = useId();

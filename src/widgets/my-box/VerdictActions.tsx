@@ -5,8 +5,8 @@ import { fields } from '../../box/core/fields.ts';
 import type { Verdict } from '../../box/core/verdict.ts';
 import { type Change, smallestChanges } from '../../box/design/smallest-change.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
-import { TextInput } from '../kit/TextInput.tsx';
 import type { Store } from '../kit/use-store.ts';
+import { TextInput } from './TextInput.tsx';
 
 interface Props {
   verdict: Verdict;

@@ -4,8 +4,8 @@ import type { Values } from '../../box/core/values.ts';
 import { blockOf, isLaid, waysToLie } from '../../box/design/ways-to-lie.ts';
 import { Arrangement } from '../../figures/size/Arrangement.tsx';
 import { format } from '../../units/index.ts';
-import { Sizes } from '../kit/Sizes.tsx';
 import type { Store } from '../kit/use-store.ts';
+import { Sizes } from './Sizes.tsx';
 
 /** How many ways are shown before the reader asks for more. */
 const few = 4;

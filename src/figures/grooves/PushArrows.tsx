@@ -1,5 +1,5 @@
 /** Two arrows on a panel, to one scale of force: what its lip takes, and dashed what the reader expects. */
-import { Label, NumberLabel } from './Label.tsx';
+import { Label, NumberLabel } from '../parts/Label.tsx';
 
 /** Longest arrow, in user units. */
 const longest = 46;

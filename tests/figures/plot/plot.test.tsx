@@ -5,8 +5,8 @@ import { render } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import { numbersOnly } from '../../../src/build/numbers-only.ts';
 import { MonthLetters, yearAxes } from '../../../src/figures/air/year-axis.tsx';
-import { AxisLines, Ticks } from '../../../src/figures/parts/Axis.tsx';
-import { across, axesOn, band, curve, evenly, Plot, Zone } from '../../../src/figures/parts/Plot.tsx';
+import { AxisLines, Ticks } from '../../../src/figures/plot/Axis.tsx';
+import { across, axesOn, band, curve, evenly, Plot, Zone } from '../../../src/figures/plot/Plot.tsx';
 
 const axes = axesOn({ left: 10, right: 110, top: 20, bottom: 70 }, [0, 10], [100, 200]);
 

@@ -1,5 +1,5 @@
 /** The height of the hole above a lowered front, with a line that points at it. In the drawing's own user units. */
-import { NumberLabel } from './Label.tsx';
+import { NumberLabel } from '../parts/Label.tsx';
 
 interface Props {
   value: number;

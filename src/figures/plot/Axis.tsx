@@ -1,7 +1,7 @@
 /** What stands along the edges of a plotting area: its axes, and words or numbers in both units. */
 import { Fragment } from 'preact';
 import type { Kind } from '../../units/index.ts';
-import { Label, NumberLabel } from './Label.tsx';
+import { Label, NumberLabel } from '../parts/Label.tsx';
 import type { Axes, Frame } from './Plot.tsx';
 
 /** The axis at the left and the one at the bottom, as one line. */

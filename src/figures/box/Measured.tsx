@@ -3,8 +3,8 @@
  * between them, and the number above it, read from the bottom or from the right. Where the number has no room it
  * stands over the line's own extension, and the arrows point inward from outside.
  */
-import { NumberLabel } from './Label.tsx';
-import { bothUnits } from './Quantity.tsx';
+import { NumberLabel } from '../parts/Label.tsx';
+import { bothUnits } from '../parts/Quantity.tsx';
 
 export interface MeasuredProps {
   /** The measured ends, at the object, in user units; level or upright. */

@@ -1,0 +1,34 @@
+/**
+ * The subjects of the notebook, in the order in which they build on one another: in `calc` and `box` a subject imports
+ * only from those before it. The same names stand as folders in `calc`, `box/subjects`, `figures` and `widgets/subjects`.
+ */
+export const subjectNames = [
+  /** Every size of the box, and what goes in it. */
+  'size',
+  /** Length to width to height. */
+  'proportion',
+  /** Humidity, the moisture of wood, and the time it takes. */
+  'air',
+  /** Change of size with moisture; panels in grooves. */
+  'movement',
+  /** Log, rings, what comes out of a board. */
+  'board',
+  /** Thickness of the walls. */
+  'walls',
+  /** How the bottom sags and sounds. */
+  'bottom',
+  /** Corner joints. */
+  'joints',
+  /** Wood beside grooves and below them. */
+  'grooves',
+  /** How a lid runs. */
+  'lid',
+  /** What glue brings along. */
+  'glue',
+  /** Films that slow moisture. */
+  'finish',
+  /** Ends out of square, unequal walls, diagonals, twist. */
+  'square',
+] as const;
+
+export type SubjectName = (typeof subjectNames)[number];

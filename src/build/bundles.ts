@@ -1,0 +1,42 @@
+/**
+ * How the browser's code is put into files, by folder: what any two pages share stands in the file of its folder, and
+ * what one page alone needs stays with that page. A group takes along what its files import, so what many import
+ * comes first.
+ */
+import { subjectNames } from '../box/subjects/names.ts';
+
+/** Subjects whose code shares a file: light ones, so that the pages of the whole box ask for fewer files. */
+const together: readonly (readonly string[])[] = [
+  ['walls', 'bottom', 'grooves', 'square'],
+  ['lid', 'glue', 'finish'],
+];
+const shelves = [
+  ...new Set(subjectNames.map((name) => together.find((set) => set.includes(name)) ?? [name])),
+];
+
+const sources = (...paths: string[]) =>
+  new RegExp(`[\\\\/]src[\\\\/](${paths.join('|').replaceAll('/', '[\\\\/]')})[\\\\/]`);
+const minShareCount = 2;
+
+export const bundles = [
+  {
+    name: 'kit',
+    test: new RegExp(
+      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/kit').source}`,
+    ),
+    // What a page fetches late stays late.
+    tags: ['$initial' as const],
+    minShareCount,
+  },
+  { name: 'plot', test: new RegExp(`[\\\\/]d3-|${sources('figures/plot').source}`), minShareCount },
+  ...shelves.map((names) => ({
+    name: names.join('-'),
+    test: sources(`(calc|box/subjects|figures|widgets/subjects)/(${names.join('|')})`),
+    minShareCount,
+  })),
+  {
+    name: 'box',
+    test: sources('geometry', 'box/(design|stock|work)', 'figures/(box|template)', 'widgets/my-box'),
+    minShareCount,
+  },
+];
