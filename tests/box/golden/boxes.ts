@@ -13,10 +13,11 @@ const howMany = 1000;
 const seed = 20261126;
 
 const baseBox = { ...exampleBox, ...(base as unknown as Box) };
-const rows = Object.entries(fields);
-const choices = rows.flatMap(([name, row]) =>
-  row.type === 'choice' ? [{ name, options: Object.keys(row.options) }] : [],
-);
+/** In the order of the base, so that the boxes stay the same however the inputs are declared. */
+const choices = Object.keys(base).flatMap((name) => {
+  const row = fields[name as keyof Box];
+  return row.type === 'choice' ? [{ name, options: Object.keys(row.options) }] : [];
+});
 const numbers = Object.entries(base).filter(
   (entry): entry is [string, number] => typeof entry[1] === 'number',
 );

@@ -16,9 +16,15 @@ import { goldenBoxes } from './boxes.ts';
 
 const sections = ['values', 'verdicts', 'design', 'work', 'csv'] as const;
 
-/** Numbers to nine digits, so that another order of adding up is no change. */
+/** Numbers to nine digits, so that another order of adding up is no change; names in the order of the alphabet. */
 const plain = (_: string, value: unknown) =>
-  typeof value === 'number' ? (Number.isFinite(value) ? Number(value.toPrecision(9)) : String(value)) : value;
+  typeof value === 'number'
+    ? Number.isFinite(value)
+      ? Number(value.toPrecision(9))
+      : String(value)
+    : typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : value;
 
 /** Everything about a box, as text by section. */
 function tell(box: Box): Record<(typeof sections)[number], string> {
@@ -28,14 +34,16 @@ function tell(box: Box): Record<(typeof sections)[number], string> {
   return {
     values: text(values),
     verdicts: text(
-      verdicts(values).map(({ check, state, measured, usual, because }) => [
-        check.id,
-        check.label,
-        state,
-        measured,
-        usual,
-        because,
-      ]),
+      verdicts(values)
+        .map(({ check, state, measured, usual, because }) => [
+          check.id,
+          check.label,
+          state,
+          measured,
+          usual,
+          because,
+        ])
+        .sort(([a], [b]) => (a! < b! ? -1 : 1)),
     ),
     design: text({ ...design, plan: design.plan && { ...design.plan, values: undefined } }),
     work: text(workOf(whole)),
