@@ -3,7 +3,7 @@
  * example may, and no link that is printed somewhere moves with it. An input that is added later gets a value in every
  * base that leaves the boxes of its links as they were.
  */
-import type { Box } from '../box/core/box.ts';
+import type { Box } from '../box/subjects/inputs.ts';
 
 /** The example of the site when links of version 1 were made. */
 const first: Box = {

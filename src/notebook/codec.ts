@@ -6,8 +6,8 @@
  *   link   version + "." + base64url of the JSON of what differs from that version's base (`bases.ts`)
  *   store  JSON { version: 1, box: { … } }
  */
-import type { Box } from '../box/core/box.ts';
-import { fields } from '../box/core/fields.ts';
+import type { Box } from '../box/subjects/inputs.ts';
+import { fields } from '../box/subjects/inputs.ts';
 import { bases, newest } from './bases.ts';
 import { fits } from './settle.ts';
 

@@ -5,8 +5,8 @@
  * own, among the kept designs; then the link leaves the address, so that a reload shows the box as it is now.
  */
 import { signal } from '@preact/signals';
-import type { Box } from '../box/core/box.ts';
-import { exampleBox, exampleFor, isExample } from '../box/core/example.ts';
+import { exampleBox, exampleFor, isExample } from '../box/subjects/example.ts';
+import type { Box } from '../box/subjects/inputs.ts';
 import { type Decoded, decodeLink, decodeStore, encodeLink, encodeStore } from './codec.ts';
 import { setAside, wakeDesigns } from './designs.ts';
 import { remember, stepBack, stepForward } from './history.ts';

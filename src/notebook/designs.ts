@@ -1,6 +1,6 @@
 /** Named designs kept on the device, beside the current box. Each is read field by field; tabs add to one list. */
 import { signal } from '@preact/signals';
-import type { Box } from '../box/core/box.ts';
+import type { Box } from '../box/subjects/inputs.ts';
 import { readBox } from './codec.ts';
 import { keep, onOtherTab, recall } from './storage.ts';
 

@@ -1,7 +1,8 @@
 /** A design as a file: JSON with a version, validated when it is opened; and the cut list as CSV. */
-import type { Box } from '../box/core/box.ts';
+
 import type { Design } from '../box/design/design.ts';
 import { shownSize, sides } from '../box/design/shown-size.ts';
+import type { Box } from '../box/subjects/inputs.ts';
 import { format } from '../units/index.ts';
 import { type Decoded, decodeStore, encodeStore } from './codec.ts';
 

@@ -4,7 +4,7 @@
  * Kept in memory only: a step back is for the last minutes, a named design for later.
  */
 import { computed, signal } from '@preact/signals';
-import type { Box } from '../box/core/box.ts';
+import type { Box } from '../box/subjects/inputs.ts';
 
 /** Changes closer together than this, to the same inputs, are one step. */
 const pause = 1000;

@@ -2,8 +2,10 @@
  * What may stand in a box: every value that is read from outside, and every change of a widget, passes here. So whatever
  * a control or button writes can be read back from the store, a link, a file and a kept design.
  */
-import type { Box, Item } from '../box/core/box.ts';
-import { type Field, fields, type NumberField } from '../box/core/fields.ts';
+
+import type { Field, Item, NumberField } from '../box/core/field.ts';
+import type { Box } from '../box/subjects/inputs.ts';
+import { fields } from '../box/subjects/inputs.ts';
 import { format } from '../units/index.ts';
 
 /** Sizes of one thing, mm, and how many there may be of it. */

@@ -5,9 +5,9 @@
 import { compile, type EvalFunction, unit } from 'mathjs';
 import { microseconds } from './tables.ts';
 
-const { exampleBox } = await import('../../src/box/core/example.ts');
-const { verdicts } = await import('../../src/box/subjects/verdicts.ts');
-const { evaluate, results } = await import('../../src/box/subjects/evaluate.ts');
+const { exampleBox } = await import('../../src/box/subjects/example.ts');
+const { verdicts } = await import('../../src/box/subjects/index.ts');
+const { evaluate, wholeModel } = await import('../../src/box/subjects/index.ts');
 
 const ours = microseconds((wall) => {
   verdicts(evaluate({ ...exampleBox, wall }));
@@ -15,7 +15,7 @@ const ours = microseconds((wall) => {
 
 const values = evaluate(exampleBox);
 const compiled = new Map<string, EvalFunction>();
-const rows = Object.values(results).map((result) => {
+const rows = Object.values(wholeModel.results).map((result) => {
   const { of } = result.work(values);
   compiled.set(of.id, compiled.get(of.id) ?? compile(of.expression));
   return { code: compiled.get(of.id)!, of, result };

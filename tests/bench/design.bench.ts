@@ -4,10 +4,10 @@
  */
 import { microseconds } from './tables.ts';
 
-const { exampleBox } = await import('../../src/box/core/example.ts');
-const { verdicts } = await import('../../src/box/subjects/verdicts.ts');
+const { exampleBox } = await import('../../src/box/subjects/example.ts');
+const { verdicts } = await import('../../src/box/subjects/index.ts');
 const { designBox } = await import('../../src/box/design/design.ts');
-const { evaluate } = await import('../../src/box/subjects/evaluate.ts');
+const { evaluate } = await import('../../src/box/subjects/index.ts');
 
 const AIM = 200;
 const kinds = ['sliding', 'lift-off', 'sawn'] as const;

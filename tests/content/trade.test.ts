@@ -1,9 +1,9 @@
 /** What the trade was corrected on: numbers come from the tables, and no text slides back. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../src/box/core/box.ts';
 import { designBox } from '../../src/box/design/design.ts';
-import { verdicts } from '../../src/box/subjects/verdicts.ts';
+import { verdicts } from '../../src/box/subjects/index.ts';
+import type { Box } from '../../src/box/subjects/inputs.ts';
 import { woods } from '../../src/box/wood/woods.ts';
 import { type CautionName, cautions } from '../../src/box/work/cautions.ts';
 import { workOf } from '../../src/box/work/work.ts';

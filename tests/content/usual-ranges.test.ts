@@ -2,13 +2,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import type { Values } from '../../src/box/core/values.ts';
 import { type Check, eitherWay, type NativeRange, type Range, usualOf } from '../../src/box/core/verdict.ts';
-import { evaluate } from '../../src/box/subjects/evaluate.ts';
-import { checks } from '../../src/box/subjects/verdicts.ts';
+import { evaluate, type Values, wholeModel } from '../../src/box/subjects/index.ts';
+
 import type { UnitSystem } from '../../src/units/index.ts';
 import { goldenBoxes } from '../box/golden/boxes.ts';
 import { exampleBox } from '../box/reckoned-box.ts';
+
+const { checks } = wholeModel;
 
 const folder = new URL('../../content/rules/', import.meta.url);
 const pages = new Map(
@@ -29,7 +30,7 @@ const numbersIn = (text: string) =>
 
 const isNative = (range: NativeRange | Range): range is NativeRange => 'mm' in range;
 /** The range a check's rule must give, in numbers as its page writes them. */
-const declared = ({ usual, declares }: Check) =>
+const declared = ({ usual, declares }: Check<Values>) =>
   declares ?? (typeof usual === 'function' ? undefined : usual);
 
 test.each(checks.filter(declared).map((check) => [check.id, check] as const))(

@@ -1,9 +1,9 @@
 /** A box in a link or in the device's store may be old, damaged or hostile. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../src/box/core/box.ts';
-import { exampleBox } from '../../src/box/core/example.ts';
-import { fields } from '../../src/box/core/fields.ts';
+import { exampleBox } from '../../src/box/subjects/example.ts';
+import type { Box } from '../../src/box/subjects/inputs.ts';
+import { fields } from '../../src/box/subjects/inputs.ts';
 import { bases, newest } from '../../src/notebook/bases.ts';
 import { decodeLink, decodeStore, encodeLink, encodeStore, longestLink } from '../../src/notebook/codec.ts';
 

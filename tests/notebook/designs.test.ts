@@ -1,7 +1,7 @@
 /** The list of named designs, read back from a store that may be damaged. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { exampleBox } from '../../src/box/core/example.ts';
+import { exampleBox } from '../../src/box/subjects/example.ts';
 import { bases } from '../../src/notebook/bases.ts';
 import { readDesigns, writeDesigns } from '../../src/notebook/designs.ts';
 

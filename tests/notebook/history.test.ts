@@ -1,8 +1,8 @@
 /** Undo and redo of the current box. */
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
-import type { Box } from '../../src/box/core/box.ts';
-import { exampleBox } from '../../src/box/core/example.ts';
+import { exampleBox } from '../../src/box/subjects/example.ts';
+import type { Box } from '../../src/box/subjects/inputs.ts';
 import {
   canRedo,
   canUndo,

@@ -5,14 +5,17 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
 import contents from '../../content/data/contents.csv?raw';
-import type { Box, Item } from '../../src/box/core/box.ts';
-import { exampleBox } from '../../src/box/core/example.ts';
-import { fields, stepOf } from '../../src/box/core/fields.ts';
+import type { Item } from '../../src/box/core/field.ts';
+import { stepOf } from '../../src/box/core/field.ts';
 import { withItems } from '../../src/box/design/contents.ts';
 import { designBox } from '../../src/box/design/design.ts';
 import { smallestChanges } from '../../src/box/design/smallest-change.ts';
 import { blockOf } from '../../src/box/design/ways-to-lie.ts';
-import { checks } from '../../src/box/subjects/verdicts.ts';
+import { exampleBox } from '../../src/box/subjects/example.ts';
+import { wholeModel } from '../../src/box/subjects/index.ts';
+
+import type { Box } from '../../src/box/subjects/inputs.ts';
+import { fields } from '../../src/box/subjects/inputs.ts';
 import { arrangements } from '../../src/calc/size/packing.ts';
 import { type Decoded, decodeLink, decodeStore, encodeLink, encodeStore } from '../../src/notebook/codec.ts';
 import { change, currentBox, redo, refused, undo } from '../../src/notebook/current.ts';
@@ -22,6 +25,8 @@ import { forgetHistory } from '../../src/notebook/history.ts';
 import { itemLimits, settle } from '../../src/notebook/settle.ts';
 import { goldenBoxes } from '../box/golden/boxes.ts';
 import { csvRows } from './csv-rows.ts';
+
+const { checks } = wholeModel;
 
 beforeEach(() => {
   forgetHistory();

@@ -1,6 +1,6 @@
 /** The things that go in, typed by keyboard: the box follows at once, and what does not fit is said beside its field. */
 import { expect, type Page, test } from '@playwright/test';
-import type { Box } from '../../src/box/core/box.ts';
+import type { Box } from '../../src/box/subjects/inputs.ts';
 import { linkTo, open } from './site.ts';
 
 test.use({ locale: 'en-GB' });

@@ -3,7 +3,7 @@
  * unit, and what is half typed stays.
  */
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import type { Box } from '../../src/box/core/box.ts';
+import type { Box } from '../../src/box/subjects/inputs.ts';
 import { everyKind, heardUnits, linkTo, numberField, open } from './site.ts';
 
 test.use({ locale: 'en-GB' });

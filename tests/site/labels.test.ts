@@ -1,6 +1,6 @@
 /** Labels on a phone: the hole above a lowered front is named clear of every other line, and no number runs off the sheet. */
 import { expect, test } from '@playwright/test';
-import type { Box } from '../../src/box/core/box.ts';
+import type { Box } from '../../src/box/subjects/inputs.ts';
 import { linkTo, open } from './site.ts';
 
 test.use({ locale: 'en-GB', viewport: { width: 390, height: 844 } });

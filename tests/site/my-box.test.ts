@@ -1,8 +1,8 @@
 /** A first builder's way: a box from nothing by keyboard, kept as a file, opened again, and taken to the bench on paper. */
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
-import type { Box } from '../../src/box/core/box.ts';
-import { exampleBox } from '../../src/box/core/example.ts';
+import { exampleBox } from '../../src/box/subjects/example.ts';
+import type { Box } from '../../src/box/subjects/inputs.ts';
 import { linkTo, open } from './site.ts';
 
 test.use({ locale: 'en-GB' });

@@ -1,7 +1,7 @@
 /** The build sheet and the templates as they come out of a printer. */
 import { expect, type Page, test } from '@playwright/test';
 import jsQR from 'jsqr';
-import type { Box } from '../../src/box/core/box.ts';
+import type { Box } from '../../src/box/subjects/inputs.ts';
 import { readPdf } from './pdf.ts';
 import { linkTo, open } from './site.ts';
 

@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Locator, Page } from '@playwright/test';
-import type { Box } from '../../src/box/core/box.ts';
+import type { Box } from '../../src/box/subjects/inputs.ts';
 
 /** Folder of the built site. */
 export const dist = fileURLToPath(new URL('../../dist/', import.meta.url));

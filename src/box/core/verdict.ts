@@ -7,7 +7,6 @@
  *   unknown   there is no number to judge, and why
  */
 import { type FormatOptions, format, INCH, type Kind, type UnitSystem } from '../../units/index.ts';
-import type { Values } from './values.ts';
 
 export type State = 'usual' | 'unusual' | 'breaks' | 'unknown';
 
@@ -20,7 +19,8 @@ export interface NativeRange {
   readonly inch: Range;
 }
 
-export interface Check {
+/** A rule's question to the numbers `V` of a box. */
+export interface Check<V> {
   /** Permanent name: the rule's slug, and a word more where a rule has several checks. A reader's reason is kept under it. */
   readonly id: string;
   /** Slug of the rule in `content/rules`. */
@@ -31,16 +31,16 @@ export interface Check {
   /** Most decimals, where the usual range needs more than its kind prints. */
   readonly digits?: 0 | 1 | 2;
   /** Whether the rule speaks about this box at all. */
-  readonly applies?: (values: Values) => boolean;
-  readonly measure: (values: Values) => number;
+  readonly applies?: (values: V) => boolean;
+  readonly measure: (values: V) => number;
   /** A range that is no length is the same for every reader. */
-  readonly usual: NativeRange | Range | ((values: Values) => Range);
+  readonly usual: NativeRange | Range | ((values: V) => Range);
   /** The range the rule's page gives, where the usual range is worked out from it for this box. */
   readonly declares?: NativeRange | Range;
   /** Outside this something breaks; open where nothing does. */
-  readonly works?: (values: Values) => Range;
+  readonly works?: (values: V) => Range;
   /** One sentence each, why it matters: below the range, above it, inside it. */
-  readonly says: Says | ((values: Values) => Says);
+  readonly says: Says | ((values: V) => Says);
   /** Why there is no number, where the measure or its range is none. */
   readonly unknown?: string;
 }
@@ -53,8 +53,9 @@ export interface Says {
   readonly breaks?: string;
 }
 
-export interface Verdict {
-  readonly check: Check;
+/** What a rule says about a box. */
+export interface Verdict<V = never> {
+  readonly check: Check<V>;
   readonly state: State;
   readonly measured: number;
   readonly usual: Range;
@@ -73,7 +74,7 @@ export const eitherWay = ({ mm, inch }: NativeRange): Range => [
 ];
 
 /** The range a number is judged by. */
-export function usualOf({ usual }: Check, values: Values): Range {
+export function usualOf<V>({ usual }: Check<V>, values: V): Range {
   if (typeof usual === 'function') return usual(values);
   return 'mm' in usual ? eitherWay(usual) : usual;
 }
@@ -81,7 +82,7 @@ export function usualOf({ usual }: Check, values: Values): Range {
 const noNumber = 'There is no number here: an input lies outside what its formula is good for.';
 
 /** The verdict of one check; `undefined` where the rule does not speak about this box. */
-export function judge(check: Check, values: Values): Verdict | undefined {
+export function judge<V>(check: Check<V>, values: V): Verdict<V> | undefined {
   if (check.applies && !check.applies(values)) return undefined;
   const measured = check.measure(values);
   const usual = usualOf(check, values);
@@ -142,3 +143,7 @@ export function tell(verdict: Verdict, system: UnitSystem): Told {
     least && most ? `${least} to ${most}` : least ? `at least ${least}` : most ? `at most ${most}` : '';
   return { measured: just + print(shown, options), usual };
 }
+
+/** The verdicts of those checks that speak about this box. */
+export const verdictsOf = <V>(checks: readonly Check<V>[], values: V): Verdict<V>[] =>
+  checks.map((check) => judge(check, values)).filter((verdict) => verdict !== undefined);

@@ -6,7 +6,8 @@
  * size of the box that the reader gave: there the things must fit in.
  */
 
-import type { Box, Item } from '../core/box.ts';
+import type { Item } from '../core/field.ts';
+import type { Box } from '../subjects/inputs.ts';
 import { both } from './refusal.ts';
 import { axes, blockOf, fitsBlock, isLaid, nearest, waysToLie, whyNoWay } from './ways-to-lie.ts';
 

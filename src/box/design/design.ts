@@ -2,9 +2,10 @@
  * The whole box from its inputs: every part with its size and shape, every groove, every corner, and what cannot be
  * built. Pure; runs at each movement of a slider.
  */
-import type { Box } from '../core/box.ts';
-import type { Values } from '../core/values.ts';
-import { evaluate } from '../subjects/evaluate.ts';
+
+import type { Values } from '../subjects/index.ts';
+import { evaluate } from '../subjects/index.ts';
+import type { Box } from '../subjects/inputs.ts';
 import { frames } from './frames.ts';
 import { groovesOf } from './grooves.ts';
 import type { Corner } from './joints/joint.ts';

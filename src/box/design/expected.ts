@@ -1,6 +1,6 @@
 /** From a box to what `calc/square/accuracy` needs: how it is cut, and the reader's own errors. */
 import type { Cut, Errors } from '../../calc/square/accuracy.ts';
-import { isMitered } from '../core/box.ts';
+import { isMitered } from '../subjects/joints/corners.ts';
 import type { Design } from './design.ts';
 import type { Plan } from './plan.ts';
 

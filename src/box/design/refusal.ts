@@ -1,8 +1,9 @@
 /** Something about the box that cannot be built, and the change that mends it. */
 import { format } from '../../units/index.ts';
-import type { Box } from '../core/box.ts';
-import { fields } from '../core/fields.ts';
-import type { Values } from '../core/values.ts';
+import type { Field } from '../core/field.ts';
+import type { Values } from '../subjects/index.ts';
+import type { Box } from '../subjects/inputs.ts';
+import { fields } from '../subjects/inputs.ts';
 
 export interface Refusal {
   /** Permanent name of the condition: "groove-through-wall". */
@@ -49,7 +50,7 @@ export function refuse(condition: Condition, v: Values): Refusal {
   const field = condition.field(v);
   const found = condition.to(v);
   const wanted = typeof found === 'number' && limit === 'most' && found < 0.1 ? undefined : found;
-  const row = fields[field];
+  const row: Field = fields[field];
   const what = condition.what(v);
   if (typeof wanted === 'string' && row.type === 'choice')
     return { id, what, mend: `Choose “${row.options[wanted]}” under “${row.label}”.`, field, to: wanted };

@@ -8,11 +8,11 @@
 
 import { format, type UnitSystem } from '../../units/index.ts';
 import { clean } from '../../units/rounding.ts';
-import type { Box } from '../core/box.ts';
-import { fields, type NumberName, stepOf } from '../core/fields.ts';
+import { stepOf } from '../core/field.ts';
 import { type Check, judge, type State } from '../core/verdict.ts';
-import { evaluate } from '../subjects/evaluate.ts';
-import { verdicts } from '../subjects/verdicts.ts';
+import { evaluate, type Values, verdicts } from '../subjects/index.ts';
+import type { Box } from '../subjects/inputs.ts';
+import { fields, type NumberName } from '../subjects/inputs.ts';
 import { designBox } from './design.ts';
 
 export interface Change {
@@ -61,7 +61,7 @@ function standing(box: Box) {
 /** The nearest value in one direction that satisfies the check, or `undefined`. */
 function nearest(
   box: Box,
-  check: Check,
+  check: Check<Values>,
   input: NumberName,
   direction: 1 | -1,
   system: UnitSystem,
@@ -102,7 +102,7 @@ function nearest(
  * smallest first. None makes another rule stand worse, or a box impossible.
  * @returns at most three; empty where the verdict is usual already, or where no single input helps.
  */
-export function smallestChanges(box: Box, check: Check, system: UnitSystem): Change[] {
+export function smallestChanges(box: Box, check: Check<Values>, system: UnitSystem): Change[] {
   const now = judge(check, evaluate(box));
   if (!now || now.state === 'usual') return [];
   const before = standing(box);

@@ -4,9 +4,10 @@
  */
 
 import { type Arrangement, arrangements } from '../../calc/size/packing.ts';
-import type { Box, Item } from '../core/box.ts';
-import { fields } from '../core/fields.ts';
-import { evaluate } from '../subjects/evaluate.ts';
+import type { Item } from '../core/field.ts';
+import { evaluate } from '../subjects/index.ts';
+import type { Box } from '../subjects/inputs.ts';
+import { fields } from '../subjects/inputs.ts';
 import { both } from './refusal.ts';
 
 /** One size of the block: its input, the inside around it, and its word. */

@@ -3,8 +3,8 @@
 import type { Piece } from '../../calc/board/board-layout.ts';
 import { trimSpare } from '../../calc/board/stock.ts';
 import { toDecimals } from '../../units/index.ts';
-import type { Box } from '../core/box.ts';
 import type { Part, PartName } from '../design/part.ts';
+import type { Box } from '../subjects/inputs.ts';
 
 /** Parts of one thickness: one list of pieces for each slice that must be matched, mostly a single one. */
 export interface Group {

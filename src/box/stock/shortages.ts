@@ -1,8 +1,8 @@
 /** What a board is too short, too narrow or too thin for, by how much, and what mends it. */
 import type { Layout } from '../../calc/board/board-layout.ts';
-import type { Box } from '../core/box.ts';
 import type { Design } from '../design/design.ts';
 import { both } from '../design/refusal.ts';
+import type { Box } from '../subjects/inputs.ts';
 import type { Group } from './runs.ts';
 
 export interface Shortage {

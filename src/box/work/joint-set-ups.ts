@@ -1,9 +1,9 @@
 /** Set-ups of the four corners: stops for the lengths, and what each kind of joint needs. */
 
 import { INCH } from '../../units/index.ts';
-import { isMitered } from '../core/box.ts';
 import type { Corner } from '../design/joints/joint.ts';
 import { keyLeg, splineSection } from '../design/joints/miter.ts';
+import { isMitered } from '../subjects/joints/corners.ts';
 import type { SetUp } from './set-ups.ts';
 import type { Planned } from './step.ts';
 import { type Amount, mm, say, size, type Words } from './words.ts';

@@ -1,7 +1,7 @@
 /** Before the joints: air, wood, thickness, marks, lengths. */
 import { INCH } from '../../units/index.ts';
-import { isMitered } from '../core/box.ts';
 import { stockOf } from '../stock/stock.ts';
+import { isMitered } from '../subjects/joints/corners.ts';
 import type { Planned, Step } from './step.ts';
 import { mm, say, size, type Words } from './words.ts';
 

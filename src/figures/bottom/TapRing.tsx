@@ -3,8 +3,8 @@
  * short tap: motion as 1/h², pitch as h, and so a ring that ends sooner.
  */
 
-import type { Values } from '../../box/core/values.ts';
 import { thinBottom } from '../../box/subjects/bottom/results.ts';
+import type { Values } from '../../box/subjects/index.ts';
 import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 

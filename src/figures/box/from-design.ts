@@ -1,8 +1,9 @@
 /** The parts of a design as solids to draw, and sentences about its size. */
-import { frontCutsFingers } from '../../box/core/box.ts';
-import type { Values } from '../../box/core/values.ts';
+
 import type { Design } from '../../box/design/design.ts';
 import type { Part } from '../../box/design/part.ts';
+import type { Values } from '../../box/subjects/index.ts';
+import { frontCutsFingers } from '../../box/subjects/joints/corners.ts';
 import type { Vector } from '../../geometry/convex.ts';
 import { viewFrom } from '../../geometry/view.ts';
 import type { Shown } from '../../geometry/visible.ts';

@@ -3,7 +3,7 @@
  * magnified at the driest, today and at the dampest, held central and crept to the left. Units are a phone's pixels.
  */
 
-import type { Values } from '../../box/core/values.ts';
+import type { Values } from '../../box/subjects/index.ts';
 import { type Part, panelOf, playAt } from '../../box/subjects/movement/panel-state.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';

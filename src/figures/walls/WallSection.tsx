@@ -2,8 +2,9 @@
  * The box cut through, seen from the front, in true proportion: its walls thicken and the inside shrinks. Below it a
  * scale of wall thickness with the usual band for this size.
  */
-import { fields } from '../../box/core/fields.ts';
-import type { Values } from '../../box/core/values.ts';
+
+import type { Values } from '../../box/subjects/index.ts';
+import { fields } from '../../box/subjects/inputs.ts';
 import { Dimension } from '../parts/Dimension.tsx';
 import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';

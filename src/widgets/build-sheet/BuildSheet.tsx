@@ -1,8 +1,8 @@
 /** The build sheet of the current box: what a maker takes to the bench, on paper. */
 
 import { useComputed } from '@preact/signals';
-import { fields } from '../../box/core/fields.ts';
 import { designBox } from '../../box/design/design.ts';
+import { fields } from '../../box/subjects/inputs.ts';
 import { workOf } from '../../box/work/work.ts';
 import { Isometric } from '../../figures/box/Isometric.tsx';
 import { Views } from '../../figures/box/Views.tsx';

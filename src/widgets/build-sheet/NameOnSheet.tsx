@@ -1,6 +1,6 @@
 /** The name of the box, to change on the sheet that carries it. */
 import { useId } from 'preact/hooks';
-import { fields } from '../../box/core/fields.ts';
+import { fields } from '../../box/subjects/inputs.ts';
 import type { Store } from '../kit/use-store.ts';
 import { TextInput } from '../my-box/TextInput.tsx';
 

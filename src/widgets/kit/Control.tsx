@@ -1,8 +1,9 @@
 /** One input of the box: a slider and a number field with one value, or a choice. */
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
-import type { Box } from '../../box/core/box.ts';
-import { type ChoiceName, fields, type NumberField, type NumberName, stepOf } from '../../box/core/fields.ts';
+import { type NumberField, stepOf } from '../../box/core/field.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
+import { type ChoiceName, fields, type NumberName } from '../../box/subjects/inputs.ts';
 import { format, type UnitSystem } from '../../units/index.ts';
 import { HeardUnit, Unit } from './Unit.tsx';
 import type { Store } from './use-store.ts';
@@ -13,7 +14,7 @@ export function Control({ name, store }: { name: NumberName | ChoiceName; store:
   // Its own input only: another slider's movement does not redraw this one.
   const value = useComputed(() => store.values.value[name]);
   const warning = useComputed(() =>
-    field.type === 'number' ? field.warns?.(store.values.value) : undefined,
+    field.type === 'number' ? warningOf(field, value.value as number, store.values.value) : undefined,
   );
   return field.type === 'number' ? (
     <NumberControl
@@ -26,6 +27,13 @@ export function Control({ name, store }: { name: NumberName | ChoiceName; store:
   ) : (
     <ChoiceControl name={name as ChoiceName} chosen={value.value as string} store={store} />
   );
+}
+
+/** What is wrong with a number beside another input. */
+function warningOf({ notAbove, notBelow }: NumberField, value: number, box: Box): string | undefined {
+  const other = (name: string) => Number(box[name as NumberName]);
+  if (notAbove && value > other(notAbove[0])) return notAbove[1];
+  return notBelow && value < other(notBelow[0]) ? notBelow[1] : undefined;
 }
 
 interface NumberControlProps {

@@ -5,10 +5,10 @@
  */
 import { useSignal } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
-import type { Box } from '../../box/core/box.ts';
-import { exampleBox } from '../../box/core/example.ts';
-import { compute, type Model } from '../../box/core/model.ts';
-import type { ResultName } from '../../box/core/values.ts';
+import { exampleBox } from '../../box/subjects/example.ts';
+import type { ResultName } from '../../box/subjects/index.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
+import { compute, type Model } from '../../box/subjects/model.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { guesses, rememberGuess, wakeGuesses } from '../../notebook/predictions.ts';
 import { units } from '../../notebook/units.ts';

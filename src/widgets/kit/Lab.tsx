@@ -3,11 +3,10 @@
  */
 import type { ComponentChildren, FunctionComponent, RefObject } from 'preact';
 import { useRef } from 'preact/hooks';
-import type { Box } from '../../box/core/box.ts';
-import type { ChoiceName, NumberName } from '../../box/core/fields.ts';
-import { isInForce } from '../../box/core/in-force.ts';
-import type { Model } from '../../box/core/model.ts';
-import type { ResultName, Values } from '../../box/core/values.ts';
+import type { ResultName, Values } from '../../box/subjects/index.ts';
+import type { Box, ChoiceName, NumberName } from '../../box/subjects/inputs.ts';
+import { isInForce } from '../../box/subjects/inputs.ts';
+import type { Model } from '../../box/subjects/model.ts';
 import type { Card } from '../../calc/core/relation.ts';
 import { Control } from './Control.tsx';
 import { ResultLine } from './ResultLine.tsx';

@@ -1,7 +1,7 @@
 /** Controls of numbers and choices that belong to one figure and not to the box. */
 import type { Signal } from '@preact/signals';
 import { useId } from 'preact/hooks';
-import type { NumberField } from '../../box/core/fields.ts';
+import type { NumberField } from '../../box/core/field.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { NumberControl } from './Control.tsx';
 

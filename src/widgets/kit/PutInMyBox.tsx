@@ -1,7 +1,8 @@
 /** The end of a lesson: its inputs for the reader's own box, and what its rules say about them. */
 
-import type { ChoiceName, NumberName } from '../../box/core/fields.ts';
-import { type Model, verdictsOf } from '../../box/core/model.ts';
+import { verdictsOf } from '../../box/core/verdict.ts';
+import type { ChoiceName, NumberName } from '../../box/subjects/inputs.ts';
+import type { Model } from '../../box/subjects/model.ts';
 import { Control } from './Control.tsx';
 import { href } from './href.ts';
 import { useStore } from './use-store.ts';

@@ -2,9 +2,9 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { useEffect } from 'preact/hooks';
-import type { Model } from '../../box/core/model.ts';
 import type { Say } from '../../box/core/result.ts';
-import type { ResultName, Values } from '../../box/core/values.ts';
+import type { ResultName, Values } from '../../box/subjects/index.ts';
+import type { Model } from '../../box/subjects/model.ts';
 import type { Working } from '../../calc/core/working.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { UnitSystem } from '../../units/index.ts';

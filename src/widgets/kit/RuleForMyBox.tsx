@@ -1,6 +1,7 @@
 /** What one rule says about the reader's box, on the rule's own page. */
 
-import { type Model, verdictsOf } from '../../box/core/model.ts';
+import { verdictsOf } from '../../box/core/verdict.ts';
+import type { Model } from '../../box/subjects/model.ts';
 import { href } from './href.ts';
 import { useStore } from './use-store.ts';
 import { VerdictLine } from './VerdictLine.tsx';

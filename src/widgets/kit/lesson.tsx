@@ -2,8 +2,8 @@
  * The islands of one lesson: its labs, and the guesses, exercises, questions and verdicts around them, all working on
  * the model of its subject. One file a lesson, so that it fetches what it needs and nothing else.
  */
-import type { Box } from '../../box/core/box.ts';
-import type { Model } from '../../box/core/model.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
+import type { Model } from '../../box/subjects/model.ts';
 import { Exercise, type Props as ExerciseProps } from './Exercise.tsx';
 import { GuessForm, type Props as GuessProps } from './GuessForm.tsx';
 import { Lab, type LabSpec, type OwnLabSpec } from './Lab.tsx';

@@ -7,10 +7,10 @@
 import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import type { Box } from '../../box/core/box.ts';
-import { exampleBox } from '../../box/core/example.ts';
-import { bareModel, compute, type Model } from '../../box/core/model.ts';
-import type { Values } from '../../box/core/values.ts';
+import { exampleBox } from '../../box/subjects/example.ts';
+import type { Values } from '../../box/subjects/index.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
+import { compute, type Model, modelOf } from '../../box/subjects/model.ts';
 import { change, currentBox, wake } from '../../notebook/current.ts';
 import { units } from '../../notebook/units.ts';
 import type { UnitSystem } from '../../units/index.ts';
@@ -34,7 +34,10 @@ export interface Store {
  * @param model what is computed: the results of one subject, or of the whole box
  * @param pins inputs that a lesson fixes for its own figure; the reader may move them without touching their box
  */
-export function useStore({ results }: Model = bareModel, pins?: Partial<Box>): Store {
+/** Of nothing but the box itself and the figures of its wood. */
+const bare = modelOf();
+
+export function useStore({ results }: Model = bare, pins?: Partial<Box>): Store {
   const live = useSignal(false);
   useEffect(() => {
     wake();

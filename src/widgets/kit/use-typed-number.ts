@@ -4,7 +4,7 @@
  */
 import { useSignal } from '@preact/signals';
 import type { InputHTMLAttributes } from 'preact';
-import type { NumberField } from '../../box/core/fields.ts';
+import type { NumberField } from '../../box/core/field.ts';
 import { format, toField, type UnitSystem } from '../../units/index.ts';
 import { readNumber } from './read-number.ts';
 

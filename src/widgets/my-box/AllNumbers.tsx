@@ -1,8 +1,8 @@
 /** Every number that follows from the box, each with its reason; drawn only while it is open. */
 
 import type { Result } from '../../box/core/result.ts';
-import type { ResultName, Values } from '../../box/core/values.ts';
-import { wholeModel } from '../../box/subjects/evaluate.ts';
+import type { ResultName, Values } from '../../box/subjects/index.ts';
+import { wholeModel } from '../../box/subjects/index.ts';
 import { ResultLine } from '../kit/ResultLine.tsx';
 import { useOpen } from '../kit/use-open.ts';
 import type { Store } from '../kit/use-store.ts';

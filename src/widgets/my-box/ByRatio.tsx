@@ -1,6 +1,6 @@
 /** Sets the outside by a ratio, when the reader asks: the length from the width, or the width from the length. */
 import { useComputed } from '@preact/signals';
-import { fields } from '../../box/core/fields.ts';
+import { fields } from '../../box/subjects/inputs.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { NumberControl } from '../kit/Control.tsx';
 import type { Store } from '../kit/use-store.ts';

@@ -1,9 +1,10 @@
 /** Two designs side by side: the current one and a kept one. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { Box, Item } from '../../box/core/box.ts';
-import { type Field, fields } from '../../box/core/fields.ts';
+import type { Field, Item } from '../../box/core/field.ts';
 import { type Design, designBox } from '../../box/design/design.ts';
-import { verdicts } from '../../box/subjects/verdicts.ts';
+import { verdicts } from '../../box/subjects/index.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
+import { fields } from '../../box/subjects/inputs.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { countOf } from '../kit/told.tsx';
 import { Sizes } from './Sizes.tsx';

@@ -1,10 +1,10 @@
 /** What goes in the box: the list of things, what they take up together, and how they may lie. */
 import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import { useId, useRef } from 'preact/hooks';
-import type { Item } from '../../box/core/box.ts';
-import { fields } from '../../box/core/fields.ts';
-import type { Values } from '../../box/core/values.ts';
+import type { Item } from '../../box/core/field.ts';
 import { withItems } from '../../box/design/contents.ts';
+import type { Values } from '../../box/subjects/index.ts';
+import { fields } from '../../box/subjects/inputs.ts';
 import { useLead } from '../kit/use-lead.ts';
 import type { Store } from '../kit/use-store.ts';
 import { ItemRow } from './ItemRow.tsx';

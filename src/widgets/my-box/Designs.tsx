@@ -1,8 +1,8 @@
 /** Named designs on the device, steps back and forward, links and files. */
 import { useSignal } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
-import type { Box } from '../../box/core/box.ts';
-import { exampleFor } from '../../box/core/example.ts';
+import { exampleFor } from '../../box/subjects/example.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
 import { change, currentBox, linkToBox, redo, undo } from '../../notebook/current.ts';
 import { saveDesign, unreadable, wakeDesigns } from '../../notebook/designs.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';

@@ -1,6 +1,6 @@
 /** One thing that goes in the box: name, three sizes, how many. A text that cannot be read stays, with its message. */
 import { useId, useRef } from 'preact/hooks';
-import type { Item } from '../../box/core/box.ts';
+import type { Item } from '../../box/core/field.ts';
 import { itemLimits } from '../../notebook/settle.ts';
 import { fieldUnit, type Kind, type UnitSystem } from '../../units/index.ts';
 import { HeardUnit } from '../kit/Unit.tsx';

@@ -1,7 +1,7 @@
 /** The designs kept on the device: open, compare, delete; the one deleted last can be put back. */
 
 import { useRef } from 'preact/hooks';
-import type { Box } from '../../box/core/box.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
 import { deleteDesign, deleted, designs, undelete } from '../../notebook/designs.ts';
 import { useLead } from '../kit/use-lead.ts';
 

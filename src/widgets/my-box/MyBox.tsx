@@ -2,9 +2,9 @@
 
 import { useComputed, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import type { Box } from '../../box/core/box.ts';
 import { designBox } from '../../box/design/design.ts';
-import { wholeModel } from '../../box/subjects/evaluate.ts';
+import { wholeModel } from '../../box/subjects/index.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
 import { cutListCsv, fileNameOf } from '../../notebook/files.ts';
 import { href } from '../kit/href.ts';
 import { useFollower } from '../kit/use-follower.ts';

@@ -1,7 +1,7 @@
 /** Saves each drawing of a part of the page as an SVG file. */
 import { useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
-import type { Box } from '../../box/core/box.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
 import { fileNameOf } from '../../notebook/files.ts';
 import { download } from './download.ts';
 

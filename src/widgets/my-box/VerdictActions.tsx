@@ -1,15 +1,16 @@
 /** Under a verdict that is not usual: the smallest change that would please the rule, and the way to accept it on purpose. */
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
-import { fields } from '../../box/core/fields.ts';
 import type { Verdict } from '../../box/core/verdict.ts';
 import { type Change, smallestChanges } from '../../box/design/smallest-change.ts';
+import type { Values } from '../../box/subjects/index.ts';
+import { fields } from '../../box/subjects/inputs.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { TextInput } from './TextInput.tsx';
 
 interface Props {
-  verdict: Verdict;
+  verdict: Verdict<Values>;
   store: Store;
   /** Called when a change was made: what was pressed goes. */
   onChanged: () => void;

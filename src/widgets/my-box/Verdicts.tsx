@@ -1,7 +1,7 @@
 /** What the rules say of a design: every verdict with what would change it, and how many are kept. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Design } from '../../box/design/design.ts';
-import { verdicts } from '../../box/subjects/verdicts.ts';
+import { verdicts } from '../../box/subjects/index.ts';
 import { countOf, worstFirst } from '../kit/told.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { VerdictLine } from '../kit/VerdictLine.tsx';

@@ -1,8 +1,8 @@
 /** Up to four woods side by side, and what each does to a panel of the reader's width in the reader's air. */
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import type { NumberField } from '../../box/core/fields.ts';
-import type { Values } from '../../box/core/values.ts';
+import type { NumberField } from '../../box/core/field.ts';
+import type { Values } from '../../box/subjects/index.ts';
 import { equilibriumMoisture } from '../../calc/air/moisture.ts';
 import { isRefused } from '../../calc/core/refusal.ts';
 import type { Wood } from '../../calc/core/wood.ts';

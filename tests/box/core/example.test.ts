@@ -1,10 +1,10 @@
 /** The example of the site: one for each reader's rulers, buildable, and with little to complain about. */
 import { describe, expect, test } from 'vitest';
-import { exampleBox, exampleFor, inchExample, isExample } from '../../../src/box/core/example.ts';
-import { fields } from '../../../src/box/core/fields.ts';
 import { designBox } from '../../../src/box/design/design.ts';
 import { stockOf } from '../../../src/box/stock/stock.ts';
-import { verdicts } from '../../../src/box/subjects/verdicts.ts';
+import { exampleBox, exampleFor, inchExample, isExample } from '../../../src/box/subjects/example.ts';
+import { verdicts } from '../../../src/box/subjects/index.ts';
+import { fields } from '../../../src/box/subjects/inputs.ts';
 import { arrangements } from '../../../src/calc/size/packing.ts';
 import { bases, newest } from '../../../src/notebook/bases.ts';
 import { fits } from '../../../src/notebook/settle.ts';

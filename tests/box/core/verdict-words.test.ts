@@ -1,14 +1,16 @@
 /** What a verdict prints bears it out: in both units, for any box. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fields } from '../../../src/box/core/fields.ts';
 import { type Check, judge, tell, type Verdict } from '../../../src/box/core/verdict.ts';
-import { evaluate } from '../../../src/box/subjects/evaluate.ts';
-import { checks, verdicts } from '../../../src/box/subjects/verdicts.ts';
+import { evaluate, type Values, verdicts, wholeModel } from '../../../src/box/subjects/index.ts';
+
+import { fields } from '../../../src/box/subjects/inputs.ts';
 import type { UnitSystem } from '../../../src/units/index.ts';
 import { parse } from '../../../src/units/parse.ts';
 import { goldenBoxes } from '../golden/boxes.ts';
 import { exampleBox } from '../reckoned-box.ts';
+
+const { checks } = wholeModel;
 
 const systems: readonly UnitSystem[] = ['mm', 'inch'];
 
@@ -85,7 +87,7 @@ describe('the printed numbers of a verdict bear it out', () => {
         const now = judge({ ...check, applies: () => true }, values);
         const limit = now?.usual[end];
         if (limit === undefined || !Number.isFinite(limit)) return;
-        const moved: Check = { ...check, applies: () => true, measure: () => limit + off * scale };
+        const moved: Check<Values> = { ...check, applies: () => true, measure: () => limit + off * scale };
         const verdict = judge(moved, values)!;
         for (const system of systems) bearsOut(verdict, system);
       }),
@@ -94,7 +96,7 @@ describe('the printed numbers of a verdict bear it out', () => {
   });
 
   test('a lip of 0.7937 mm against at least 1/32 in is told in finer parts, or as just under it', () => {
-    const check: Check = { ...checks[0]!, usual: () => [25.4 / 32, 5], works: () => [0, 9] };
+    const check: Check<Values> = { ...checks[0]!, usual: () => [25.4 / 32, 5], works: () => [0, 9] };
     const told = (measured: number) =>
       tell(judge({ ...check, measure: () => measured }, evaluate(exampleBox))!, 'inch');
     // 0.77 mm is 0.0303 in; 0.7937 mm is 0.03125 in to five digits.

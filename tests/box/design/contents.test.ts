@@ -1,12 +1,13 @@
 /** What typed contents make of the box: they size it at once, keep what stands, and refuse what fits in no way. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box, Item } from '../../../src/box/core/box.ts';
-import { exampleBox, inchExample } from '../../../src/box/core/example.ts';
-import { fields } from '../../../src/box/core/fields.ts';
+import type { Item } from '../../../src/box/core/field.ts';
 import { type NewContents, withItems } from '../../../src/box/design/contents.ts';
 import { blockOf, isLaid, waysToLie } from '../../../src/box/design/ways-to-lie.ts';
-import { evaluate } from '../../../src/box/subjects/evaluate.ts';
+import { exampleBox, inchExample } from '../../../src/box/subjects/example.ts';
+import { evaluate } from '../../../src/box/subjects/index.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { fields } from '../../../src/box/subjects/inputs.ts';
 
 const domino = exampleBox.items[0]!;
 const sizes = ['contentsLength', 'contentsWidth', 'contentsHeight'] as const;

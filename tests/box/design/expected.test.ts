@@ -1,9 +1,9 @@
 /** What the reader's own errors are counted on, and how the boxes are counted. */
 import { expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { type Design, designBox } from '../../../src/box/design/design.ts';
 import { cutOf, errorsOf } from '../../../src/box/design/expected.ts';
 import type { Plan } from '../../../src/box/design/plan.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { counted } from '../../../src/figures/square/Histogram.tsx';
 import { exampleBox } from '../reckoned-box.ts';
 

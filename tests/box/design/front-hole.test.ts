@@ -1,18 +1,21 @@
 /** The hole above a lowered front: by the formula, and by asking the solids what wood stands there. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
-import { inchExample } from '../../../src/box/core/example.ts';
-import { fields, stepOf } from '../../../src/box/core/fields.ts';
+import { stepOf } from '../../../src/box/core/field.ts';
 import { judge } from '../../../src/box/core/verdict.ts';
 import { designBox } from '../../../src/box/design/design.ts';
 import { smallestChanges } from '../../../src/box/design/smallest-change.ts';
-import { evaluate } from '../../../src/box/subjects/evaluate.ts';
-import { checks } from '../../../src/box/subjects/verdicts.ts';
+import { inchExample } from '../../../src/box/subjects/example.ts';
+import { evaluate, wholeModel } from '../../../src/box/subjects/index.ts';
+
+import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { fields } from '../../../src/box/subjects/inputs.ts';
 import { inPrism, type Point, type Solid } from '../../../src/geometry/solid.ts';
 import { INCH, toField } from '../../../src/units/index.ts';
 import { parse } from '../../../src/units/parse.ts';
 import { exampleBox } from '../reckoned-box.ts';
+
+const { checks } = wholeModel;
 
 const isWood = ({ block, cuts }: Solid, at: Point) =>
   (['x', 'y', 'z'] as const).every((axis) => at[axis] >= block[axis][0] && at[axis] <= block[axis][1]) &&

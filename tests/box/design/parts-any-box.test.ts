@@ -1,9 +1,9 @@
 /** Whatever stands in the inputs, a design is finite numbers or named refusals, and what a refusal proposes mends it. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
-import { fields } from '../../../src/box/core/fields.ts';
 import { type Design, designBox } from '../../../src/box/design/design.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { fields } from '../../../src/box/subjects/inputs.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const rows = Object.entries(fields);

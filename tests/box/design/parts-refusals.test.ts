@@ -1,7 +1,7 @@
 /** What cannot be built is named, the first thing first, with the change that mends it. */
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { designBox } from '../../../src/box/design/design.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const first = (changes: Partial<Box>) => designBox({ ...exampleBox, ...changes }).refusals[0];

@@ -1,7 +1,7 @@
 /** The parts of a box take no place twice and leave no hole: geometry done another way, by sampling points. */
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { type Design, designBox } from '../../../src/box/design/design.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { inSolid, type Point } from '../../../src/geometry/solid.ts';
 import { volumeOf } from '../../../src/geometry/volume.ts';
 import { exampleBox } from '../reckoned-box.ts';

@@ -1,14 +1,16 @@
 /** What would please a rule: found by search, checked by hand. */
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
-import { fields } from '../../../src/box/core/fields.ts';
 import { judge } from '../../../src/box/core/verdict.ts';
 import { smallestChanges } from '../../../src/box/design/smallest-change.ts';
-import { evaluate } from '../../../src/box/subjects/evaluate.ts';
-import { checks, verdicts } from '../../../src/box/subjects/verdicts.ts';
+import { evaluate, verdicts, wholeModel } from '../../../src/box/subjects/index.ts';
+
+import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { fields } from '../../../src/box/subjects/inputs.ts';
 import { format } from '../../../src/units/index.ts';
 import { goldenBoxes } from '../golden/boxes.ts';
 import { exampleBox } from '../reckoned-box.ts';
+
+const { checks } = wholeModel;
 
 const check = (rule: string, label?: string) =>
   checks.find((one) => one.rule === rule && (!label || one.label === label))!;

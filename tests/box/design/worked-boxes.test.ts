@@ -1,7 +1,7 @@
 /** Boxes worked by hand, one of each kind and the trade's worked examples: every number stands with its arithmetic. */
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { type Design, designBox } from '../../../src/box/design/design.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { isRefused } from '../../../src/calc/core/refusal.ts';
 import { humidityForMoisture } from '../../reference/humidity-for-moisture.ts';
 import { exampleBox } from '../reckoned-box.ts';

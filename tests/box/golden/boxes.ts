@@ -4,8 +4,8 @@
  */
 import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import type { Box } from '../../../src/box/core/box.ts';
-import { fields } from '../../../src/box/core/fields.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { fields } from '../../../src/box/subjects/inputs.ts';
 import { exampleBox } from '../reckoned-box.ts';
 import base from './base.json' with { type: 'json' };
 

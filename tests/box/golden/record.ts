@@ -7,9 +7,9 @@
  */
 import { createHash } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
-import type { Box } from '../../../src/box/core/box.ts';
 import { designBox } from '../../../src/box/design/design.ts';
-import { verdicts } from '../../../src/box/subjects/verdicts.ts';
+import { verdicts } from '../../../src/box/subjects/index.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { workOf } from '../../../src/box/work/work.ts';
 import { cutListCsv } from '../../../src/notebook/files.ts';
 import { goldenBoxes } from './boxes.ts';

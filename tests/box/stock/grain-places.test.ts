@@ -1,10 +1,10 @@
 /** Where neighbors at a corner lay in the board: the arithmetic of grain that goes round a box. */
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { designBox } from '../../../src/box/design/design.ts';
 import type { WallName } from '../../../src/box/design/part.ts';
 import { toLog } from '../../../src/box/stock/grain-places.ts';
 import { stockOf } from '../../../src/box/stock/stock.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 /** How far apart, mm along the board, across it and through it, two walls lay that now meet at an outer corner. */

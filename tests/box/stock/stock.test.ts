@@ -1,9 +1,9 @@
 /** Boards, slices and runs against arithmetic by hand. Sizes in mm. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { designBox } from '../../../src/box/design/design.ts';
 import { type Stock, stockOf } from '../../../src/box/stock/stock.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const of = (changes: Partial<Box> = {}) => stockOf(designBox({ ...exampleBox, ...changes }));

@@ -1,9 +1,9 @@
 /** The verdicts on groove margins, for the example box and where they have to change. */
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { judge } from '../../../src/box/core/verdict.ts';
-import { evaluate } from '../../../src/box/subjects/evaluate.ts';
 import { groovesChecks } from '../../../src/box/subjects/grooves/verdicts.ts';
+import { evaluate } from '../../../src/box/subjects/index.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const inch = 25.4;

@@ -1,10 +1,9 @@
 /** The run of the box's own lid: numbers worked by hand, and what the checks say. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { designBox } from '../../../src/box/design/design.ts';
-import { evaluate } from '../../../src/box/subjects/evaluate.ts';
-import { verdicts } from '../../../src/box/subjects/verdicts.ts';
+import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const of = (inputs: Partial<Box> = {}) => evaluate({ ...exampleBox, ...inputs });

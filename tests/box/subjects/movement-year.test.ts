@@ -1,6 +1,6 @@
 /** A year of air put to the panels of the example box: against the solver, the wave formula and work by hand. */
 import { describe, expect, test } from 'vitest';
-import { evaluate } from '../../../src/box/subjects/evaluate.ts';
+import { evaluate } from '../../../src/box/subjects/index.ts';
 import {
   dayOfBuilding,
   figuresOf,

@@ -1,10 +1,9 @@
 /** Bottom and lid of the box through its year of air. Humidities are turned to moisture by the published equation. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
-import { evaluate } from '../../../src/box/subjects/evaluate.ts';
+import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { changeOf, methodWords, playAt } from '../../../src/box/subjects/movement/panel-state.ts';
-import { verdicts } from '../../../src/box/subjects/verdicts.ts';
 import { woodNote } from '../../../src/box/wood/wood-words.ts';
 import { woods } from '../../../src/box/wood/woods.ts';
 import { exampleBox } from '../reckoned-box.ts';

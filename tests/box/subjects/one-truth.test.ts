@@ -5,13 +5,13 @@
 import { csvParseRows } from 'd3-dsv';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { numberOf, rowsOf } from '../../../src/box/core/result.ts';
-import type { ResultName } from '../../../src/box/core/values.ts';
 import { type Design, designBox } from '../../../src/box/design/design.ts';
 import type { Part } from '../../../src/box/design/part.ts';
 import { shownSize, sides } from '../../../src/box/design/shown-size.ts';
-import { wholeModel } from '../../../src/box/subjects/evaluate.ts';
+import type { ResultName } from '../../../src/box/subjects/index.ts';
+import { wholeModel } from '../../../src/box/subjects/index.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { relation } from '../../../src/calc/core/relation.ts';
 import { cutListCsv } from '../../../src/notebook/files.ts';
 import { format } from '../../../src/units/index.ts';

@@ -1,8 +1,7 @@
 /** What the lesson on wall thickness finds in a box. */
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
-import { evaluate } from '../../../src/box/subjects/evaluate.ts';
-import { verdicts } from '../../../src/box/subjects/verdicts.ts';
+import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const inch = 25.4;

@@ -1,8 +1,9 @@
 /** The order of work of quite different boxes, followed at the bench: what is cut exists, and what can hurt is said. */
 import { describe, expect, test } from 'vitest';
-import { type Box, isMitered } from '../../../src/box/core/box.ts';
 import { designBox } from '../../../src/box/design/design.ts';
 import { shownSize } from '../../../src/box/design/shown-size.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { isMitered } from '../../../src/box/subjects/joints/corners.ts';
 import type { Step } from '../../../src/box/work/step.ts';
 import { plainly } from '../../../src/box/work/words.ts';
 import { workOf } from '../../../src/box/work/work.ts';

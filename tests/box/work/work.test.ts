@@ -2,8 +2,8 @@
 import { existsSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { designBox } from '../../../src/box/design/design.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { cautions } from '../../../src/box/work/cautions.ts';
 import { plainly, say } from '../../../src/box/work/words.ts';
 import { workOf } from '../../../src/box/work/work.ts';

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
-import { fields } from '../../../src/box/core/fields.ts';
 import { type Design, designBox } from '../../../src/box/design/design.ts';
 import { stockOf } from '../../../src/box/stock/stock.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { fields } from '../../../src/box/subjects/inputs.ts';
 import { BoardLayout } from '../../../src/figures/board/BoardLayout.tsx';
 import { CornerSection } from '../../../src/figures/box/CornerSection.tsx';
 import { Exploded } from '../../../src/figures/box/Exploded.tsx';

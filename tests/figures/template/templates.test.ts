@@ -1,8 +1,8 @@
 /** Full-size templates: tiles that cover a part, and the lines drawn on it. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { designBox } from '../../../src/box/design/design.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { stretches, tile, tilesOf } from '../../../src/figures/template/tiles.ts';
 import { wallTemplates } from '../../../src/figures/template/wall-template.ts';
 import { exampleBox } from '../../box/reckoned-box.ts';

@@ -1,12 +1,15 @@
 /** A verdict accepted on purpose: it alone is accepted, and a reason kept before checks had ids goes on counting. */
 import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
 import { designBox } from '../../../src/box/design/design.ts';
-import { checks, verdicts } from '../../../src/box/subjects/verdicts.ts';
+import { verdicts, wholeModel } from '../../../src/box/subjects/index.ts';
+
+import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { decodeStore, encodeStore } from '../../../src/notebook/codec.ts';
 import { Exceptions } from '../../../src/widgets/build-sheet/Exceptions.tsx';
 import { exampleBox } from '../../box/reckoned-box.ts';
+
+const { checks } = wholeModel;
 
 /** Groove of the bottom and of the lid both deeper than half the wall: two verdicts of one rule. */
 const deep: Box = { ...exampleBox, grooveDepth: 6, lidGrooveDepth: 6 };

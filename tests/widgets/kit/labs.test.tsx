@@ -1,11 +1,11 @@
 /** Every lab of every lesson is drawn here, with no more than what its own model computes, at both ends of its sliders. */
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import type { Box } from '../../../src/box/core/box.ts';
-import { exampleBox } from '../../../src/box/core/example.ts';
-import { fields } from '../../../src/box/core/fields.ts';
-import { compute } from '../../../src/box/core/model.ts';
-import type { Values } from '../../../src/box/core/values.ts';
+import { exampleBox } from '../../../src/box/subjects/example.ts';
+import type { Values } from '../../../src/box/subjects/index.ts';
+import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { fields } from '../../../src/box/subjects/inputs.ts';
+import { compute } from '../../../src/box/subjects/model.ts';
 import { lessons } from '../../../src/prose/lessons.ts';
 
 /** The same values, but asking for one that is not there fails. */

@@ -1,5 +1,5 @@
 /** The corner joints by the name the box gives them. */
-import type { Box } from '../../core/box.ts';
+import type { Box } from '../../subjects/inputs.ts';
 import { butt } from './butt.ts';
 import { dovetail } from './dovetail.ts';
 import { finger } from './finger.ts';

@@ -1,7 +1,8 @@
 /** Everything about a box that cannot be built, the first impossible thing first. */
-import type { Box } from '../../core/box.ts';
-import { fields, type NumberName } from '../../core/fields.ts';
-import type { Values } from '../../core/values.ts';
+
+import type { Values } from '../../subjects/index.ts';
+import type { Box } from '../../subjects/inputs.ts';
+import { fields, type NumberName } from '../../subjects/inputs.ts';
 import { type Condition, type Refusal, refuse } from '../refusal.ts';
 import { jointConditions } from './joints.ts';
 import { miterConditions } from './miters.ts';

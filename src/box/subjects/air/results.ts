@@ -3,9 +3,9 @@
  * never ends before it begins.
  */
 import { moistureOfAir, sorptionInputs } from '../../../calc/air/moisture.ts';
-import type { Box } from '../../core/box.ts';
 import { type Result, type ResultTable, rowsOf } from '../../core/result.ts';
 import type { WoodFigures } from '../../wood/figures.ts';
+import type { Box } from '../inputs.ts';
 
 export interface AirResults {
   /** Moisture content, %, that wood settles to today, at the driest and at the dampest time of the year. */
@@ -14,7 +14,8 @@ export interface AirResults {
   readonly moistureDamp: number;
 }
 
-type V = Box & WoodFigures & AirResults;
+export type AirValues = Box & WoodFigures & AirResults;
+type V = AirValues;
 type Row = Result<V>;
 
 const row = rowsOf<V>();

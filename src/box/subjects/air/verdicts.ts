@@ -1,11 +1,13 @@
 /** Checks that the lesson on air and wood teaches. */
-import { DRY_ABOVE_DAMP } from '../../core/fields.ts';
+
 import type { Check } from '../../core/verdict.ts';
+import { DRY_ABOVE_DAMP } from './inputs.ts';
+import type { WaitValues } from './wait.ts';
 
 /** A week or two is how long makers let wood lie: common practice, no source. Days. */
 const FORTNIGHT = 14;
 
-export const airChecks: readonly Check[] = [
+export const airChecks: readonly Check<WaitValues>[] = [
   {
     id: 'write-the-humidity',
     rule: 'write-the-humidity',

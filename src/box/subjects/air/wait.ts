@@ -5,10 +5,9 @@ import { type DiffusionRange, diffusionCoefficient } from '../../../calc/air/dif
 import { ninetyTimeBehindFilm } from '../../../calc/air/film-times.ts';
 import { ROOM_SURFACE } from '../../../calc/air/slab.ts';
 import { isRefused, type Refused } from '../../../calc/core/refusal.ts';
-import type { Box } from '../../core/box.ts';
 import { type Result, type ResultTable, rowsOf } from '../../core/result.ts';
 import type { WoodFigures } from '../../wood/figures.ts';
-import type { AirResults } from './results.ts';
+import type { AirValues } from './results.ts';
 
 export interface WaitResults {
   /** Days until nine tenths of a change of air has reached the walls, and the board as it is bought; both faces bare. */
@@ -16,7 +15,8 @@ export interface WaitResults {
   readonly waitBoard: number;
 }
 
-type V = Box & WoodFigures & AirResults & WaitResults;
+export type WaitValues = AirValues & WaitResults;
+type V = WaitValues;
 type Row = Result<V>;
 
 /** How fast moisture creeps through the box's wood at `moisture` % MC, or why that is not known. */

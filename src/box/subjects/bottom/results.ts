@@ -1,9 +1,9 @@
 /** How the bottom panel sags and sounds. */
 import * as bottom from '../../../calc/bottom/bottom.ts';
 import { stiffnessAlongGrain } from '../../../calc/walls/side-push.ts';
-import type { Box } from '../../core/box.ts';
 import { type ResultTable, rowsOf } from '../../core/result.ts';
 import type { WoodFigures } from '../../wood/figures.ts';
+import type { Box } from '../inputs.ts';
 import type { SizeResults } from '../size/results.ts';
 
 export interface BottomResults {
@@ -14,9 +14,10 @@ export interface BottomResults {
   readonly tapPitch: number;
 }
 
-type Values = Box & WoodFigures & SizeResults & BottomResults;
+export type BottomValues = Box & WoodFigures & SizeResults & BottomResults;
+type V = BottomValues;
 
-const row = rowsOf<Values>();
+const row = rowsOf<V>();
 
 /** A thin bottom to compare with, mm (about 1/8 in). */
 export const thinBottom = 3;
@@ -25,9 +26,9 @@ const kilogram = 9.80665;
 /** Stiffness of plywood, MPa: from memory; sheets differ by half and more. */
 const plywoodStiffness = 8000;
 
-const againstThin = (v: Values) => ({ h: v.bottomThickness, h_0: thinBottom });
+const againstThin = (v: V) => ({ h: v.bottomThickness, h_0: thinBottom });
 
-export const bottomResults: ResultTable<keyof BottomResults, Values> = {
+export const bottomResults: ResultTable<keyof BottomResults, V> = {
   bottomSag: row(
     bottom.bottomSagBound,
     (v) => ({

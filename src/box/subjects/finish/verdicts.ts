@@ -1,8 +1,9 @@
 /** Checks that the lesson on finishes teaches. */
 import { COAT, filmBuild } from '../../../calc/finish/finish-film.ts';
 import type { Check } from '../../core/verdict.ts';
+import type { MovementValues } from '../movement/results.ts';
 
-export const finishChecks: readonly Check[] = [
+export const finishChecks: readonly Check<MovementValues>[] = [
   {
     id: 'no-finish-on-running-surfaces',
     rule: 'no-finish-on-running-surfaces',

@@ -6,7 +6,9 @@ import { web, webStiffness, webStrength } from '../../../calc/grooves/groove-web
 import * as grooves from '../../../calc/grooves/grooves.ts';
 import { practice } from '../../core/practice.ts';
 import { choiceOf, type Result, type ResultTable, rowsOf } from '../../core/result.ts';
-import type { Values } from '../../core/values.ts';
+import type { WoodFigures } from '../../wood/figures.ts';
+import type { Box } from '../inputs.ts';
+import type { SizeResults } from '../size/results.ts';
 
 export interface GroovesResults {
   /** Load on each mm that splits the lip off, N/mm; NaN where the wood's strength across the grain is not known. */
@@ -35,17 +37,20 @@ const oneKilogram = 9.80665;
 /** A fall from a table's edge or so, stopped by floor and box together, mm: an assumption, said in the lesson. */
 const fall = { h: 500, s: 5 };
 
-const row = rowsOf<Values>();
+export type GroovesValues = Box & WoodFigures & SizeResults & GroovesResults;
+type V = GroovesValues;
+
+const row = rowsOf<V>();
 /** Of the groove or rabbet of the bottom and the groove of the lid; all kinds of box have both. */
-const deeper = (v: Values) => Math.max(v.grooveDepth, v.lidGrooveDepth);
-const hasBottomGroove = (v: Values) => v.bottomSeat === 'groove';
+const deeper = (v: V) => Math.max(v.grooveDepth, v.lidGrooveDepth);
+const hasBottomGroove = (v: V) => v.bottomSeat === 'groove';
 
 type Lip = 'lidLip' | 'bottomLip';
 type Depth = 'lidGrooveDepth' | 'grooveDepth';
 
 /** Beam theory while the lip is slender enough for it, else the lower figure for a stubby lip. The load at the mouth of the groove is the worst case. */
-const lipLoad = (label: string, lip: Lip, depth: Depth, say: Pick<Result<Values>, 'rule' | 'when'>) =>
-  choiceOf<Values>()(
+const lipLoad = (label: string, lip: Lip, depth: Depth, say: Pick<Result<V>, 'rule' | 'when'>) =>
+  choiceOf<V>()(
     [grooves.lipLoad, grooves.stubbyLipLoad],
     (v) => {
       const [sigma_t, m, d] = [v.tensionPerpendicular, v[lip], v[depth]];
@@ -59,7 +64,7 @@ const lipPush = (
   label: string,
   load: 'lidLipLoad' | 'bottomLipLoad',
   depth: Depth,
-  say: Pick<Result<Values>, 'rule' | 'when'>,
+  say: Pick<Result<V>, 'rule' | 'when'>,
 ) =>
   row(grooves.lipPush, (v) => ({ q: v[load], a: grooves.thumbWidth, d: v[depth] }), {
     label,
@@ -71,9 +76,9 @@ const lipPush = (
 const bottomRule = 'lip-below-bottom-groove';
 const ofLid = { rule: 'lip-beside-lid-groove' };
 const ofBottom = { rule: bottomRule, when: hasBottomGroove };
-const perimeter = (v: Values) => ({ W: oneKilogram, l: v.insideLength, b: v.insideWidth });
+const perimeter = (v: V) => ({ W: oneKilogram, l: v.insideLength, b: v.insideWidth });
 
-export const groovesResults: ResultTable<keyof GroovesResults, Values> = {
+export const groovesResults: ResultTable<keyof GroovesResults, V> = {
   lidLipLoad: lipLoad('load that splits off the lid’s lip', 'lidLip', 'lidGrooveDepth', ofLid),
   bottomLipLoad: lipLoad('load that splits off the bottom’s lip', 'bottomLip', 'grooveDepth', ofBottom),
   lidLipPush: lipPush('push the lid’s lip takes', 'lidLipLoad', 'lidGrooveDepth', ofLid),

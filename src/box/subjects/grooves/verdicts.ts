@@ -1,20 +1,20 @@
 /** Checks that the lesson on groove margins teaches. */
 import { grooveShare } from '../../../calc/grooves/groove-web.ts';
-import type { Values } from '../../core/values.ts';
 import { type Check, eitherWay, type NativeRange } from '../../core/verdict.ts';
+import type { GroovesValues } from './results.ts';
 
 const open = Number.POSITIVE_INFINITY;
 const lipBelow: NativeRange = { mm: [5, 12], inch: [3 / 16, 1 / 2] };
 
-const hasBottomGroove = (v: Values) => v.bottomSeat === 'groove';
+const hasBottomGroove = (v: GroovesValues) => v.bottomSeat === 'groove';
 
 /** The push a lip takes against the push the reader expects. */
 const push = (
   rule: string,
   label: string,
-  hasGroove: (v: Values) => boolean,
-  measure: (v: Values) => number,
-): Check => ({
+  hasGroove: (v: GroovesValues) => boolean,
+  measure: (v: GroovesValues) => number,
+): Check<GroovesValues> => ({
   id: `${rule}-push`,
   rule,
   label,
@@ -34,9 +34,9 @@ const push = (
 const depth = (
   id: string,
   label: string,
-  hasGroove: (v: Values) => boolean,
+  hasGroove: (v: GroovesValues) => boolean,
   groove: 'grooveDepth' | 'lidGrooveDepth',
-): Check => ({
+): Check<GroovesValues> => ({
   id,
   rule: 'groove-depth',
   label,
@@ -52,7 +52,7 @@ const depth = (
   },
 });
 
-export const groovesChecks: readonly Check[] = [
+export const groovesChecks: readonly Check<GroovesValues>[] = [
   {
     id: 'lip-beside-lid-groove',
     rule: 'lip-beside-lid-groove',

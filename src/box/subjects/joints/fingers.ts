@@ -1,7 +1,8 @@
 /** Checks on fingers, taught by the lesson on joint spacing. Ranges are common practice unless said otherwise. */
-import { frontCutsFingers } from '../../core/box.ts';
-import type { Values } from '../../core/values.ts';
+
 import { type Check, eitherWay, type NativeRange } from '../../core/verdict.ts';
+import { frontCutsFingers } from './corners.ts';
+import type { JointsValues } from './results.ts';
 
 const none: NativeRange = { mm: [Number.NEGATIVE_INFINITY, 0], inch: [Number.NEGATIVE_INFINITY, 0] };
 /** Together no more than the play, and no more than this however wide the play is. */
@@ -10,8 +11,8 @@ const mostStepError: NativeRange = {
   inch: [Number.NEGATIVE_INFINITY, 0.01],
 };
 
-const isFinger = (v: Values) => v.joint === 'finger';
-const lidIsFinger = (v: Values) => isFinger(v) && v.kind === 'lift-off';
+const isFinger = (v: JointsValues) => v.joint === 'finger';
+const lidIsFinger = (v: JointsValues) => isFinger(v) && v.kind === 'lift-off';
 
 /** What brings out an odd number: the odd number wanted says whether the walls must be higher or lower. */
 function offOdd(height: number, odd: number, width: number) {
@@ -23,7 +24,7 @@ function offOdd(height: number, odd: number, width: number) {
   };
 }
 
-export const fingersChecks: readonly Check[] = [
+export const fingersChecks: readonly Check<JointsValues>[] = [
   {
     id: 'finger-width',
     rule: 'finger-width',

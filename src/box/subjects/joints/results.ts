@@ -6,9 +6,11 @@ import * as jig from '../../../calc/joints/finger-jig.ts';
 import * as layout from '../../../calc/joints/finger-layout.ts';
 import * as area from '../../../calc/joints/glue-area.ts';
 import * as fit from '../../../calc/joints/joint-fit.ts';
-import { frontCutsFingers } from '../../core/box.ts';
 import { choiceOf, type ResultTable, rowsOf } from '../../core/result.ts';
-import type { Values } from '../../core/values.ts';
+import type { WoodFigures } from '../../wood/figures.ts';
+import type { Box } from '../inputs.ts';
+import type { SizeResults } from '../size/results.ts';
+import { frontCutsFingers } from './corners.ts';
 
 export interface JointsResults {
   /** Fingers of both walls that go into the height; whole only where nothing is left. */
@@ -43,27 +45,30 @@ export interface JointsResults {
   readonly miterArea: number;
 }
 
-const row = rowsOf<Values>();
-const hasFingers = (v: Values) => v.joint === 'finger';
+export type JointsValues = Box & WoodFigures & SizeResults & JointsResults;
+type V = JointsValues;
+
+const row = rowsOf<V>();
+const hasFingers = (v: V) => v.joint === 'finger';
 /** A lift-off lid has walls and fingers of its own. */
-const lidHasFingers = (v: Values) => hasFingers(v) && v.kind === 'lift-off';
-const lidLayoutOf = (v: Values) => ({ H: v.lidHeight, f: v.fingerWidth });
-const hasTails = (v: Values) => v.joint === 'dovetail';
-const tailsOf = (v: Values, H: number) => ({
+const lidHasFingers = (v: V) => hasFingers(v) && v.kind === 'lift-off';
+const lidLayoutOf = (v: V) => ({ H: v.lidHeight, f: v.fingerWidth });
+const hasTails = (v: V) => v.joint === 'dovetail';
+const tailsOf = (v: V, H: number) => ({
   H,
   n: v.tailCount,
   p: v.pinWidth,
   t: v.wall,
   s: v.dovetailSlope,
 });
-const layoutOf = (v: Values) => ({ H: v.jointedHeight, f: v.fingerWidth });
+const layoutOf = (v: V) => ({ H: v.jointedHeight, f: v.fingerWidth });
 /** Joints without cheeks count as one finger. What keys and splines add is not counted here: no number. */
-const fingersOf = (v: Values) => {
+const fingersOf = (v: V) => {
   if (v.joint === 'finger') return layout.pieces(v.jointedHeight, v.fingerWidth);
   return v.joint === 'keyed-mitre' || v.joint === 'splined-mitre' ? Number.NaN : 1;
 };
 
-export const jointsResults: ResultTable<keyof JointsResults, Values> = {
+export const jointsResults: ResultTable<keyof JointsResults, V> = {
   fingerCount: row(layout.fingerCount, layoutOf, {
     label: 'fingers in the height',
     kind: 'number',
@@ -187,7 +192,7 @@ export const jointsResults: ResultTable<keyof JointsResults, Values> = {
       when: hasFingers,
     },
   ),
-  longGrainArea: choiceOf<Values>()(
+  longGrainArea: choiceOf<V>()(
     [area.fingerGlueArea, area.dovetailGlueArea],
     (v) =>
       v.joint === 'dovetail'

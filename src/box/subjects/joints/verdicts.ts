@@ -1,10 +1,10 @@
 /** Checks on the area and the tails of a corner, taught by the lesson on joint spacing. */
-import type { Values } from '../../core/values.ts';
 import type { Check } from '../../core/verdict.ts';
 import { fingersChecks } from './fingers.ts';
+import type { JointsValues } from './results.ts';
 
 /** What gives a corner more long grain, for the joint it has. */
-const strongerBy = ({ joint }: Values) =>
+const strongerBy = ({ joint }: JointsValues) =>
   joint === 'finger'
     ? 'use narrower fingers'
     : joint === 'mitre'
@@ -15,9 +15,9 @@ const strongerBy = ({ joint }: Values) =>
 const neck = (
   id: string,
   label: string,
-  applies: (v: Values) => boolean,
-  measure: (v: Values) => number,
-): Check => ({
+  applies: (v: JointsValues) => boolean,
+  measure: (v: JointsValues) => number,
+): Check<JointsValues> => ({
   id,
   rule: 'finger-width',
   label,
@@ -34,7 +34,7 @@ const neck = (
   },
 });
 
-export const jointsChecks: readonly Check[] = [
+export const jointsChecks: readonly Check<JointsValues>[] = [
   neck(
     'finger-width-tail',
     'tail of a dovetail at its root',

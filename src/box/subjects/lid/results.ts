@@ -1,11 +1,9 @@
 /** Whether a sliding lid jams when it is pulled off its middle. Of a lid that does not slide these say nothing. */
 import * as run from '../../../calc/lid/run.ts';
-import type { Box } from '../../core/box.ts';
 import { type ResultTable, rowsOf } from '../../core/result.ts';
-import type { MovementResults } from '../movement/results.ts';
-import type { SizeResults } from '../size/results.ts';
+import type { MovementValues } from '../movement/results.ts';
 
-export interface LidRunResults {
+export interface LidResults {
   /** Lengths in mm: what the grooves still hold of the half-open lid, and at what length it jams. */
   readonly lidHeldHalfOpen: number;
   readonly jamLength: number;
@@ -16,7 +14,8 @@ export interface LidRunResults {
   readonly rattleAngle: number;
 }
 
-type V = Box & SizeResults & MovementResults & LidRunResults;
+export type LidValues = MovementValues & LidResults;
+type V = LidValues;
 const inTheMiddle = 'pull-in-the-middle';
 const longLids = 'long-lids-run-short-ones-jam';
 
@@ -25,7 +24,7 @@ const slides = (v: V) => v.kind === 'sliding';
 /** A length of lid in its grooves; limits are rounded up. */
 const length = { kind: 'length', digits: 1, denominator: 32, when: slides } as const;
 
-export const lidRunResults: ResultTable<keyof LidRunResults, V> = {
+export const lidResults: ResultTable<keyof LidResults, V> = {
   lidHeldHalfOpen: row(run.heldHalfOpen, (v) => ({ l: v.insideLength, t: v.wall, g: v.lidGrooveDepth }), {
     ...length,
     label: 'lid in its side grooves, half open',

@@ -1,17 +1,17 @@
 /** Checks on the run of a sliding lid, taught by the lesson on wood movement. */
-import type { Values } from '../../core/values.ts';
 import type { Check } from '../../core/verdict.ts';
+import type { LidValues } from './results.ts';
 
 const open = Number.POSITIVE_INFINITY;
 
 /** Both look at the same length against two pulls: the reader's own, and the worst there is. */
 const halfOpen = {
   kind: 'length',
-  applies: (v: Values) => v.kind === 'sliding',
-  measure: (v: Values) => v.lidHeldHalfOpen,
+  applies: (v: LidValues) => v.kind === 'sliding',
+  measure: (v: LidValues) => v.lidHeldHalfOpen,
 } as const;
 
-export const lidRunChecks: readonly Check[] = [
+export const lidChecks: readonly Check<LidValues>[] = [
   {
     ...halfOpen,
     id: 'pull-in-the-middle',

@@ -1,7 +1,7 @@
 /** Checks on the gaps of bottom and lid, taught by the lesson on wood movement. */
 import { panelPractice } from '../../../calc/movement/panel.ts';
-import type { Values } from '../../core/values.ts';
 import { type Check, eitherWay, type NativeRange } from '../../core/verdict.ts';
+import type { MovementValues } from './results.ts';
 
 const open = Number.POSITIVE_INFINITY;
 /** A fit is loose where it has more than its rule's range, and more than a quarter over what this wood needs: the quarter is this notebook's choice. */
@@ -9,14 +9,14 @@ const loose = (range: NativeRange, needed: number) => Math.max(eitherWay(range)[
 const gapRange: NativeRange = { mm: [0.5, 1.6], inch: [1 / 32, 1 / 16] };
 const playRange: NativeRange = { mm: [0.5, 1.5], inch: [1 / 32, 1 / 16] };
 
-const floats = (v: Values) => v.bottomFit === 'floating' && v.bottomSeat === 'groove';
-const slides = (v: Values) => v.kind === 'sliding';
+const floats = (v: MovementValues) => v.bottomFit === 'floating' && v.bottomSeat === 'groove';
+const slides = (v: MovementValues) => v.kind === 'sliding';
 
 /** Why a number of the year is missing. */
 const unknown = 'The tables have no figure for this wood in this air, so there is no number to judge.';
-const check = (of: Check): Check => ({ unknown, ...of });
+const check = (of: Check<MovementValues>): Check<MovementValues> => ({ unknown, ...of });
 
-export const gapsChecks: readonly Check[] = [
+export const gapsChecks: readonly Check<MovementValues>[] = [
   check({
     id: 'gap-beside-the-bottom',
     rule: 'gap-beside-the-bottom',

@@ -3,8 +3,8 @@
 import { isRefused, type Refused } from '../../../calc/core/refusal.ts';
 import { plywoodMovement } from '../../../calc/movement/lengthwise.ts';
 import { type Movement, movement, widthFigures } from '../../../calc/movement/movement.ts';
-import type { Values } from '../../core/values.ts';
 import { woodById } from '../../wood/woods.ts';
+import type { Values } from '../index.ts';
 
 export type Part = 'bottom' | 'lid';
 

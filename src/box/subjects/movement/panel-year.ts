@@ -15,8 +15,8 @@ import {
 } from '../../../calc/movement/movement.ts';
 import { panelPractice } from '../../../calc/movement/panel.ts';
 import { changeOver, type PanelSetup } from '../../../calc/movement/panel-year.ts';
-import type { Values } from '../../core/values.ts';
 import { woodById } from '../../wood/woods.ts';
+import type { Values } from '../index.ts';
 import { type Part, panelOf } from './panel-state.ts';
 
 /** % MC by day, 0 to 365. `slow` and `fast` are the ends of what is known of the diffusion coefficient. */

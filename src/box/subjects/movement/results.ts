@@ -14,11 +14,10 @@ import * as movement from '../../../calc/movement/movement.ts';
 import * as panel from '../../../calc/movement/panel.ts';
 import * as play from '../../../calc/movement/panel-play.ts';
 import { INCH } from '../../../units/index.ts';
-import type { Box } from '../../core/box.ts';
 import { practice } from '../../core/practice.ts';
 import { choiceOf, type Result, type ResultTable, rowsOf, type Say } from '../../core/result.ts';
-import type { WoodFigures } from '../../wood/figures.ts';
-import type { AirResults } from '../air/results.ts';
+import type { WaitValues } from '../air/wait.ts';
+import type { Box } from '../inputs.ts';
 import type { SizeResults } from '../size/results.ts';
 
 export interface MovementResults {
@@ -56,7 +55,7 @@ export interface MovementResults {
   readonly widestForSixteenth: number;
 }
 
-export type MovementValues = Box & SizeResults & WoodFigures & AirResults & MovementResults;
+export type MovementValues = WaitValues & SizeResults & MovementResults;
 type V = MovementValues;
 type Row = Result<V>;
 

@@ -1,27 +1,27 @@
 /** Checks that the lesson on wood movement teaches. A box whose wood has no figure for its air is not judged. */
 import { panelPractice } from '../../../calc/movement/panel.ts';
 import { format } from '../../../units/index.ts';
-import type { Values } from '../../core/values.ts';
 import type { Check } from '../../core/verdict.ts';
 import { gapsChecks } from './gaps.ts';
+import type { MovementValues } from './results.ts';
 
 const open = Number.POSITIVE_INFINITY;
 
-const slides = (v: Values) => v.kind === 'sliding';
-const swing = (v: Values) => v.moistureDamp - v.moistureDry;
-const glued = (v: Values) => v.bottomSwelling - v.bottomShrinking;
+const slides = (v: MovementValues) => v.kind === 'sliding';
+const swing = (v: MovementValues) => v.moistureDamp - v.moistureDry;
+const glued = (v: MovementValues) => v.bottomSwelling - v.bottomShrinking;
 
 /** What turning the rings upright is worth in this wood. */
-const saved = (v: Values) =>
+const saved = (v: MovementValues) =>
   Number.isNaN(v.quarterSawnSaving)
     ? ''
     : ` Quarter-sawn, this wood moves ${format(v.quarterSawnSaving, 'percent', { digits: 0, system: 'mm' })} less than flat-sawn.`;
 
 /** Why a number of the year is missing. */
 const unknown = 'The tables have no figure for this wood in this air, so there is no number to judge.';
-const check = (of: Check): Check => ({ unknown, ...of });
+const check = (of: Check<MovementValues>): Check<MovementValues> => ({ unknown, ...of });
 
-export const movementChecks: readonly Check[] = [
+export const movementChecks: readonly Check<MovementValues>[] = [
   check({
     id: 'low-movement-wood-first',
     rule: 'low-movement-wood-first',

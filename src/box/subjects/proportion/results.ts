@@ -8,8 +8,8 @@ import {
 import { heightShare, lengthFromRatio, ratio, widthFromRatio } from '../../../calc/proportion/proportion.ts';
 import { compartment } from '../../../calc/size/dividers.ts';
 import { dividerSlip } from '../../../calc/size/sizes.ts';
-import type { Box } from '../../core/box.ts';
 import { type ResultTable, rowsOf } from '../../core/result.ts';
+import type { Box } from '../inputs.ts';
 import { linerOf, type SizeResults } from '../size/results.ts';
 
 export interface ProportionResults {
@@ -29,21 +29,22 @@ export interface ProportionResults {
   readonly compartmentWidth: number;
 }
 
-type Values = Box & SizeResults & ProportionResults;
+export type ProportionValues = Box & SizeResults & ProportionResults;
+type V = ProportionValues;
 
-const row = rowsOf<Values>();
+const row = rowsOf<V>();
 /** What one side takes from the outside: the wall, and the liner of a lift-off lid. */
-const lining = (v: Values) => v.wall + linerOf(v);
-const isDivided = (v: Values) => v.dividersAcross + v.dividersAlong > 0;
+const lining = (v: V) => v.wall + linerOf(v);
+const isDivided = (v: V) => v.dividersAcross + v.dividersAlong > 0;
 
-const fittings = (v: Values, dividers: number) => ({
+const fittings = (v: V, dividers: number) => ({
   f: v.lining,
   n: dividers,
   d: v.dividerThickness,
   s: dividerSlip,
 });
 
-export const proportionResults: ResultTable<keyof ProportionResults, Values> = {
+export const proportionResults: ResultTable<keyof ProportionResults, V> = {
   outsideRatio: row(ratio, (v) => ({ L: v.outsideLength, W: v.outsideWidth }), {
     label: 'outside length to width',
     kind: 'ratio',

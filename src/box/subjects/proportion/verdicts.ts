@@ -1,7 +1,7 @@
 /** Checks that the proportion lesson teaches. */
 import { dividerSlip } from '../../../calc/size/sizes.ts';
-import type { Values } from '../../core/values.ts';
 import type { Check, Range } from '../../core/verdict.ts';
+import type { ProportionValues } from './results.ts';
 
 const open = Number.POSITIVE_INFINITY;
 
@@ -9,7 +9,7 @@ const open = Number.POSITIVE_INFINITY;
 export const usualRatio: Range = [1.5, 1.8];
 
 /** Room beside the contents where it is tightest, lining and dividers taken off, both sides together, in mm. */
-const roomBeside = (v: Values) => {
+const roomBeside = (v: ProportionValues) => {
   const left = (inside: number, contents: number, dividers: number) =>
     inside - contents - 2 * v.lining - dividers * (v.dividerThickness + dividerSlip);
   return Math.min(
@@ -18,7 +18,7 @@ const roomBeside = (v: Values) => {
   );
 };
 
-export const proportionChecks: readonly Check[] = [
+export const proportionChecks: readonly Check<ProportionValues>[] = [
   {
     id: 'design-from-the-inside',
     rule: 'design-from-the-inside',

@@ -3,8 +3,8 @@
 import { work } from '../../../calc/core/working.ts';
 import * as heights from '../../../calc/size/heights.ts';
 import * as sizes from '../../../calc/size/sizes.ts';
-import type { Box } from '../../core/box.ts';
 import { choiceOf, type Result, type ResultTable, rowsOf } from '../../core/result.ts';
+import type { Box } from '../inputs.ts';
 
 export interface SizeResults {
   /** All in mm. From wall to wall, and from bottom to lid. */
@@ -21,7 +21,8 @@ export interface SizeResults {
   readonly jointedHeight: number;
 }
 
-type V = Box & SizeResults;
+export type SizeValues = Box & SizeResults;
+type V = SizeValues;
 const row = rowsOf<V>();
 const choice = choiceOf<V>();
 

@@ -4,15 +4,14 @@ import { work } from '../../../calc/core/working.ts';
 import * as push from '../../../calc/walls/side-push.ts';
 import * as walls from '../../../calc/walls/walls.ts';
 import * as mass from '../../../calc/walls/wood-mass.ts';
-import type { Box } from '../../core/box.ts';
 import { practice } from '../../core/practice.ts';
 import { choiceOf, type ResultTable, rowsOf } from '../../core/result.ts';
 import type { WoodFigures } from '../../wood/figures.ts';
 import { woodById } from '../../wood/woods.ts';
-import { type BottomResults, bottomResults } from '../bottom/results.ts';
+import type { Box } from '../inputs.ts';
 import type { SizeResults } from '../size/results.ts';
 
-export interface WallsResults extends BottomResults {
+export interface WallsResults {
   /** One wall, % of the outside length and width. */
   readonly wallShareOfLength: number;
   readonly wallShareOfWidth: number;
@@ -30,20 +29,21 @@ export interface WallsResults extends BottomResults {
   readonly sidePushStress: number;
 }
 
-type Values = Box & WoodFigures & SizeResults & WallsResults;
+export type WallsValues = Box & WoodFigures & SizeResults & WallsResults;
+type V = WallsValues;
 
 /** Moisture content at which the tables give their figures, %. */
 const tableMoisture = 12;
 const water = 1000;
 
 const rule = 'wall-thickness';
-const row = rowsOf<Values>();
+const row = rowsOf<V>();
 /** kg/m³ */
-const panelDensity = (v: Values, of: Box['bottom']) =>
+const panelDensity = (v: V, of: Box['bottom']) =>
   of === 'plywood' ? 1000 * practice.plywoodDensity : v.woodDensity;
-const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
-const alongGrain = (v: Values) => push.stiffnessAlongGrain.compute({ E_b: v.modulusOfElasticity });
-const pushed = (v: Values) => ({
+const longest = (v: V) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
+const alongGrain = (v: V) => push.stiffnessAlongGrain.compute({ E_b: v.modulusOfElasticity });
+const pushed = (v: V) => ({
   P: v.push,
   L: v.insideLength,
   E: alongGrain(v),
@@ -51,9 +51,9 @@ const pushed = (v: Values) => ({
   t: v.wall,
 });
 /** Imported woods are printed with a specific gravity on the green volume. */
-const onGreenVolume = (v: Values) => woodById(v.species)?.group === 'imported';
+const onGreenVolume = (v: V) => woodById(v.species)?.group === 'imported';
 
-export const wallsResults: ResultTable<keyof WallsResults, Values> = {
+export const wallsResults: ResultTable<keyof WallsResults, V> = {
   wallShareOfLength: row(walls.wallShare, (v) => ({ t: v.wall, L: v.outsideLength }), {
     rule,
     label: 'one wall as a share of the length',
@@ -93,7 +93,7 @@ export const wallsResults: ResultTable<keyof WallsResults, Values> = {
       rule: 'walls-cost-inside-volume',
     },
   ),
-  woodDensity: choiceOf<Values>()(
+  woodDensity: choiceOf<V>()(
     [mass.woodDensity, mass.woodDensityFromGreen],
     (v) =>
       onGreenVolume(v)
@@ -139,5 +139,4 @@ export const wallsResults: ResultTable<keyof WallsResults, Values> = {
     label: 'stress in the pushed side',
     kind: 'stress',
   }),
-  ...bottomResults,
 };

@@ -1,6 +1,5 @@
 /** Outdoor air brought indoors: what its humidity becomes, what wood makes of it, and what gets wet in it. */
 import { useSignal } from '@preact/signals';
-import { bareModel } from '../../../box/core/model.ts';
 import { dewPointOf, heatedHumidity, humidityOnceHeated, saturationPressure } from '../../../calc/air/air.ts';
 import { moistureInAir, moistureOfAir, sorptionInputs } from '../../../calc/air/moisture.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
@@ -19,7 +18,7 @@ const COLD_SPOT = 8;
 const COLDEST_SPOT = -10;
 
 export function HeatedLab() {
-  const units = useStore(bareModel).units.value;
+  const units = useStore().units.value;
   const temperature = useSignal(0);
   const humidity = useSignal(85);
   const indoors = useSignal(21);

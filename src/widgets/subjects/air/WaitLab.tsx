@@ -1,8 +1,9 @@
 /** Wood that comes from other air: how many days until it has arrived, and what the scales say meanwhile. */
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import { airModel } from '../../../box/subjects/air/model.ts';
+import { air } from '../../../box/subjects/air/subject.ts';
 import { diffusionOf } from '../../../box/subjects/air/wait.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
 import { readyByWeighing, WEIGHING } from '../../../calc/air/acclimatize.ts';
 import { moistureCourse } from '../../../calc/air/diffusion.ts';
 import type { DiffusionRange } from '../../../calc/air/diffusion-coefficient.ts';
@@ -20,6 +21,8 @@ import { OwnNumber } from '../../kit/OwnNumber.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
 import { fields } from './fields.ts';
+
+const model = modelOf(air);
 
 /** Points of moisture that are no change worth waiting for. */
 const SAME = 0.3;
@@ -53,7 +56,7 @@ function coursesOf(thickness: number, D: DiffusionRange, from: number, target: n
 const Days = ({ of }: { of: number }) => <Quantity value={of} kind="days" digits={of < 10 ? 1 : 0} />;
 
 export function WaitLab() {
-  const store = useStore(airModel);
+  const store = useStore(model);
   const v = store.values.value;
   const units = store.units.value;
   const thickness = useSignal(10);

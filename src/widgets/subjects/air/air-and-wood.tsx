@@ -1,5 +1,7 @@
 /** Labs of the lesson on air and wood. */
-import { airModel } from '../../../box/subjects/air/model.ts';
+
+import { air } from '../../../box/subjects/air/subject.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
 import { heatedHumidity } from '../../../calc/air/air.ts';
 import { halfTime } from '../../../calc/air/diffusion-series.ts';
 import { ninetyTimeBehindFilm } from '../../../calc/air/film-times.ts';
@@ -40,5 +42,5 @@ const labs: Record<string, LabSpec | OwnLabSpec> = {
   wait: { own: WaitLab, relations: [halfTime, ninetyTimeBehindFilm] },
 };
 
-export const lesson = { labs, model: airModel };
+export const lesson = { labs, model: modelOf(air) };
 export default islandOf(lesson);

@@ -1,6 +1,6 @@
 /** Numbers that the figures on air have for themselves, beside those of the box. */
 
-import type { NumberField } from '../../../box/core/fields.ts';
+import type { NumberField } from '../../../box/core/field.ts';
 import { INCH } from '../../../units/index.ts';
 
 const number = (

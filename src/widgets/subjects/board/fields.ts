@@ -1,6 +1,7 @@
 /** The numbers a reader moves in the labs of the board: labels, limits, steps. Lengths in mm. */
 
-import { length, type NumberField } from '../../../box/core/fields.ts';
+import type { NumberField } from '../../../box/core/field.ts';
+import { length } from '../../../box/core/inputs.ts';
 import { logRadius } from '../../../figures/board/LogEnd.tsx';
 import { INCH } from '../../../units/index.ts';
 
@@ -16,8 +17,8 @@ const moisture = (label: string, help?: string): NumberField => ({
 });
 
 export const fields = {
-  up: length('middle of the board above the pith', -logRadius, logRadius),
-  across: length('middle of the board beside the pith', -logRadius, logRadius),
+  up: length('middle of the board above the pith', { low: -logRadius, high: logRadius, start: 0 }),
+  across: length('middle of the board beside the pith', { low: -logRadius, high: logRadius, start: 0 }),
   turn: {
     type: 'number',
     label: 'turn of the board',
@@ -27,13 +28,18 @@ export const fields = {
     step: 1,
     digits: 0,
   },
-  width: length('board width', 10, 250),
-  thickness: { ...length('board thickness', 3, 80), step: 0.5, inchStep: INCH / 16 },
+  width: length('board width', { low: 10, high: 250, start: 0 }),
+  thickness: { ...length('board thickness', { low: 3, high: 80, start: 0 }), step: 0.5, inchStep: INCH / 16 },
   from: moisture('moisture before'),
   to: moisture('moisture after', 'The printed coefficients hold from 6 to 14 %.'),
-  distance: length('from the pith to the face', 10, 300),
-  panelWidth: length('panel width', 20, 300),
-  panelThickness: { ...length('panel thickness', 3, 25), step: 0.5, inchStep: INCH / 32, denominator: 32 },
+  distance: length('from the pith to the face', { low: 10, high: 300, start: 0 }),
+  panelWidth: length('panel width', { low: 20, high: 300, start: 0 }),
+  panelThickness: {
+    ...length('panel thickness', { low: 3, high: 25, start: 0 }),
+    step: 0.5,
+    inchStep: INCH / 32,
+    denominator: 32,
+  },
   difference: {
     type: 'number',
     label: 'moisture of one face minus the other',

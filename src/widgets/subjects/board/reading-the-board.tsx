@@ -1,5 +1,6 @@
 /** Labs of the lesson on reading the board. Their numbers are their own; only the wood is that of the box. */
-import { movementModel } from '../../../box/subjects/movement/model.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
+import { movement } from '../../../box/subjects/movement/subject.ts';
 import { cupAnyWidth, cupExact, cupFromFaces, cupNarrow } from '../../../calc/board/cup.ts';
 import { movementOfThickness, movementOfWidth } from '../../../calc/movement/movement.ts';
 import type { OwnLabSpec } from '../../kit/Lab.tsx';
@@ -16,5 +17,5 @@ const labs: Record<string, OwnLabSpec> = {
   'faces-cup': { own: FacesCupLab, relations: [cupFromFaces, cupExact] },
 };
 
-export const lesson = { labs, model: movementModel };
+export const lesson = { labs, model: modelOf(movement) };
 export default islandOf(lesson);

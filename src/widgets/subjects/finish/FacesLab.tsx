@@ -2,7 +2,8 @@
 import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { diffusionOf } from '../../../box/subjects/air/wait.ts';
-import { finishModel } from '../../../box/subjects/finish/model.ts';
+import { finish } from '../../../box/subjects/finish/subject.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
 import { moistureCourse } from '../../../calc/air/diffusion.ts';
 import { SHUT_INSIDE } from '../../../calc/air/slab.ts';
 import { isRefused, type Refused } from '../../../calc/core/refusal.ts';
@@ -17,6 +18,8 @@ import { OwnChoice } from '../../kit/OwnNumber.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
 import { finishLabels, varnish } from './choice.ts';
+
+const model = modelOf(finish);
 
 /** Days a figure may show. */
 const horizons = [14, 30, 60, 120, 240, 480] as const;
@@ -58,7 +61,7 @@ function differences(thickness: number, diffusion: number, resistance: number, f
 }
 
 export function FacesLab() {
-  const store = useStore(finishModel);
+  const store = useStore(model);
   const v = store.values.value;
   const units = store.units.value;
   const finish = useSignal(varnish);

@@ -1,6 +1,5 @@
 /** Two finishes against the days: what each keeps out, as published and by one resistance. */
 import { useSignal } from '@preact/signals';
-import { bareModel } from '../../../box/core/model.ts';
 import { work } from '../../../calc/core/working.ts';
 import { effectivenessAfter, finishes, surfaceUnderFinish, TEST_BLOCK } from '../../../calc/finish/finish.ts';
 import { FinishRace, type Runner } from '../../../figures/finish/FinishRace.tsx';
@@ -42,7 +41,7 @@ function Says({ of: { name, model, published }, index }: { of: Runner; index: nu
 }
 
 export function RaceLab() {
-  const units = useStore(bareModel).units.value;
+  const units = useStore().units.value;
   const first = useSignal(varnish);
   const second = useSignal(linseed);
   const both = [first, second] as const;

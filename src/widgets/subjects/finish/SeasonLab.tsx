@@ -1,9 +1,10 @@
 /** What a finish leaves of a day's, a week's and a year's swing of the air. */
 
 import { useSignal } from '@preact/signals';
-import type { NumberField } from '../../../box/core/fields.ts';
+import type { NumberField } from '../../../box/core/field.ts';
 import { diffusionOf } from '../../../box/subjects/air/wait.ts';
-import { finishModel } from '../../../box/subjects/finish/model.ts';
+import { finish } from '../../../box/subjects/finish/subject.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
 import { waveKept } from '../../../calc/air/diffusion-series.ts';
 import { seasonKept } from '../../../calc/air/film-times.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
@@ -18,6 +19,8 @@ import { OwnChoice, OwnNumber } from '../../kit/OwnNumber.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
 import { finishLabels, varnish } from './choice.ts';
+
+const model = modelOf(finish);
 
 const thicknessField: NumberField = {
   type: 'number',
@@ -43,7 +46,7 @@ const swings = [
 const Percent = ({ of }: { of: number }) => <Quantity value={of} kind="percent" digits={0} />;
 
 export function SeasonLab() {
-  const store = useStore(finishModel);
+  const store = useStore(model);
   const v = store.values.value;
   const units = store.units.value;
   const thickness = useSignal(6);

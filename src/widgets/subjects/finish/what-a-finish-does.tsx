@@ -1,5 +1,7 @@
 /** Labs of the lesson on finishes. Their numbers are their own; wood, air and lid are those of the box. */
-import { finishModel } from '../../../box/subjects/finish/model.ts';
+
+import { finish } from '../../../box/subjects/finish/subject.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
 import { seasonKept } from '../../../calc/air/film-times.ts';
 import { surfaceUnderFinish } from '../../../calc/finish/finish.ts';
 import { cupFromFaces } from '../../../calc/movement/cup-faces.ts';
@@ -15,5 +17,5 @@ const labs: Record<string, OwnLabSpec> = {
   faces: { own: FacesLab, relations: [cupFromFaces] },
 };
 
-export const lesson = { labs, model: finishModel };
+export const lesson = { labs, model: modelOf(finish) };
 export default islandOf(lesson);

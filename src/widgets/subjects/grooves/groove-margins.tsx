@@ -1,7 +1,8 @@
 /** Labs of the lesson on groove margins. */
 
-import type { Values } from '../../../box/core/values.ts';
-import { groovesModel } from '../../../box/subjects/grooves/model.ts';
+import { grooves } from '../../../box/subjects/grooves/subject.ts';
+import type { Values } from '../../../box/subjects/index.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
 import { cornerHoles } from '../../../calc/grooves/groove-corner.ts';
 import { isSlender } from '../../../calc/grooves/grooves.ts';
 import { CornerXray } from '../../../figures/grooves/CornerXray.tsx';
@@ -109,5 +110,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: groovesModel };
+export const lesson = { labs, model: modelOf(grooves) };
 export default islandOf(lesson);

@@ -1,6 +1,7 @@
 /** Labs of the lesson on joint spacing. */
 
-import { jointsModel } from '../../../box/subjects/joints/model.ts';
+import { joints } from '../../../box/subjects/joints/subject.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
 import { pieces, wholeHeights } from '../../../calc/joints/finger-layout.ts';
 import { bindingStep } from '../../../calc/joints/joint-fit.ts';
 import { FingerLayout } from '../../../figures/joints/FingerLayout.tsx';
@@ -84,5 +85,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: jointsModel };
+export const lesson = { labs, model: modelOf(joints) };
 export default islandOf(lesson);

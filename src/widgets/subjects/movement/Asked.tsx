@@ -1,6 +1,6 @@
 /** What the day of building asks of the panel, in numbers that can say why. */
 
-import type { Values } from '../../../box/core/values.ts';
+import type { Values } from '../../../box/subjects/index.ts';
 import { type Part, panelOf } from '../../../box/subjects/movement/panel-state.ts';
 import { allowanceOf } from '../../../box/subjects/movement/panel-year.ts';
 import { halfTime } from '../../../calc/air/diffusion-series.ts';

@@ -1,7 +1,7 @@
 /** A strip glued across the lid: how far the two want to differ, as a number. */
 
 import { useSignal } from '@preact/signals';
-import type { NumberField } from '../../../box/core/fields.ts';
+import type { NumberField } from '../../../box/core/field.ts';
 import { panelOf } from '../../../box/subjects/movement/panel-state.ts';
 import { figuresOf } from '../../../box/subjects/movement/panel-year.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';

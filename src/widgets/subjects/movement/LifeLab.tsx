@@ -1,5 +1,5 @@
 /** A panel through a year: the air, its moisture and its gap, from the day of building on. */
-import { fields } from '../../../box/core/fields.ts';
+import { fields } from '../../../box/subjects/inputs.ts';
 import type { Part } from '../../../box/subjects/movement/panel-state.ts';
 import { setupOf } from '../../../box/subjects/movement/panel-year.ts';
 import { curveThrough, dateOf } from '../../../calc/air/year.ts';

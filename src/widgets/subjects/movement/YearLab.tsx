@@ -1,7 +1,7 @@
 /** What all labs of a year have in common: the shared year and day, and a sentence in place of a picture where there is no number. */
 import type { ComponentChildren } from 'preact';
-import type { Values } from '../../../box/core/values.ts';
-import { movementModel } from '../../../box/subjects/movement/model.ts';
+import type { Values } from '../../../box/subjects/index.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
 import type { Part } from '../../../box/subjects/movement/panel-state.ts';
 import {
   type DayOfBuilding,
@@ -10,6 +10,7 @@ import {
   moistureOf,
   type PanelMoisture,
 } from '../../../box/subjects/movement/panel-year.ts';
+import { movement } from '../../../box/subjects/movement/subject.ts';
 import type { YearOfAir } from '../../../calc/air/year.ts';
 import { isRefused, type Refused } from '../../../calc/core/refusal.ts';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
@@ -18,6 +19,8 @@ import { type Store, useStore } from '../../kit/use-store.ts';
 import { ClimateControl } from './ClimateControl.tsx';
 import { BuildDay } from './DayControl.tsx';
 import { type ChosenYear, useYear } from './use-year.ts';
+
+const model = modelOf(movement);
 
 export const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} />;
 
@@ -54,7 +57,7 @@ interface YearLabProps {
 
 /** What all labs of a year have in common: the shared controls, and the refusal in place of a picture. */
 export function YearLab({ title, part, draw, anyDay, controls, more, results }: YearLabProps) {
-  const store = useStore(movementModel);
+  const store = useStore(model);
   const v = store.values.value;
   const chosen = useYear(v);
   const { year, choice } = chosen;

@@ -1,5 +1,6 @@
 /** Labs of the lesson on a year of a panel. They share one year of air, see `notebook/year.ts`. */
-import { movementModel } from '../../../box/subjects/movement/model.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
+import { movement } from '../../../box/subjects/movement/subject.ts';
 import type { OwnLabSpec } from '../../kit/Lab.tsx';
 import { islandOf } from '../../kit/lesson.tsx';
 import { askedRelations } from './Asked.tsx';
@@ -17,5 +18,5 @@ const labs: Record<string, OwnLabSpec> = {
   sayings: { relations: [], own: SayingsLab },
 };
 
-export const lesson = { labs, model: movementModel };
+export const lesson = { labs, model: modelOf(movement) };
 export default islandOf(lesson);

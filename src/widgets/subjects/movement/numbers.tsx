@@ -1,6 +1,6 @@
 /** The numbers of a year one by one: two readings of a hygrometer, or twelve months. */
 import { useSignal } from '@preact/signals';
-import type { NumberField } from '../../../box/core/fields.ts';
+import type { NumberField } from '../../../box/core/field.ts';
 import { MONTHS } from '../../../calc/air/year.ts';
 import type { Reading } from '../../../calc/air/year-from-readings.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';

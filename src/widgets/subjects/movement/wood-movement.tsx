@@ -1,8 +1,10 @@
 /** Labs of the lesson on wood movement. */
 
-import type { Values } from '../../../box/core/values.ts';
-import { lidRunModel } from '../../../box/subjects/lid/model.ts';
+import type { Values } from '../../../box/subjects/index.ts';
+import { lid } from '../../../box/subjects/lid/subject.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
 import { changeOf, methodWords, type Part } from '../../../box/subjects/movement/panel-state.ts';
+import { movement } from '../../../box/subjects/movement/subject.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { GapSayings } from '../../../figures/movement/GapSayings.tsx';
 import { LidSection, PanelSection } from '../../../figures/movement/PanelSection.tsx';
@@ -111,5 +113,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: lidRunModel };
+export const lesson = { labs, model: modelOf(movement, lid) };
 export default islandOf(lesson);

@@ -1,7 +1,8 @@
 /** Labs of the proportion lesson. */
 
-import type { Values } from '../../../box/core/values.ts';
-import { proportionModel } from '../../../box/subjects/proportion/model.ts';
+import type { Values } from '../../../box/subjects/index.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
+import { proportion } from '../../../box/subjects/proportion/subject.ts';
 import { usualRatio } from '../../../box/subjects/proportion/verdicts.ts';
 import { ratio } from '../../../calc/proportion/proportion.ts';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
@@ -117,5 +118,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: proportionModel };
+export const lesson = { labs, model: modelOf(proportion) };
 export default islandOf(lesson);

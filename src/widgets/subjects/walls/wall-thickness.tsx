@@ -1,7 +1,9 @@
 /** Labs of the lesson on wall thickness and size. */
 
-import type { Values } from '../../../box/core/values.ts';
-import { wallsModel } from '../../../box/subjects/walls/model.ts';
+import { bottom } from '../../../box/subjects/bottom/subject.ts';
+import type { Values } from '../../../box/subjects/index.ts';
+import { modelOf } from '../../../box/subjects/model.ts';
+import { walls } from '../../../box/subjects/walls/subject.ts';
 import { bendsAsBeam } from '../../../calc/walls/side-push.ts';
 import { TapRing } from '../../../figures/bottom/TapRing.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
@@ -87,5 +89,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: wallsModel };
+export const lesson = { labs, model: modelOf(walls, bottom) };
 export default islandOf(lesson);

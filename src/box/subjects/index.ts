@@ -1,0 +1,45 @@
+/** The subjects of the box, in the order of the work, and everything they say about a box together. */
+import { verdictsOf } from '../core/verdict.ts';
+import type { WoodFigures } from '../wood/figures.ts';
+import { air } from './air/subject.ts';
+import { bottom } from './bottom/subject.ts';
+import { finish } from './finish/subject.ts';
+import { grooves } from './grooves/subject.ts';
+import type { Box } from './inputs.ts';
+import { joints } from './joints/subject.ts';
+import { lid } from './lid/subject.ts';
+import { compute, type Model, modelOf } from './model.ts';
+import { movement } from './movement/subject.ts';
+import type { SubjectName } from './names.ts';
+import { proportion } from './proportion/subject.ts';
+import { size } from './size/subject.ts';
+import { walls } from './walls/subject.ts';
+
+/** Those of the names that say something about a box; rules are judged in this order. */
+export const subjects = {
+  size,
+  proportion,
+  air,
+  walls,
+  bottom,
+  movement,
+  lid,
+  joints,
+  grooves,
+  finish,
+} satisfies Partial<Record<SubjectName, unknown>>;
+
+type Subjects = typeof subjects;
+/** Names of the computed numbers. */
+export type ResultName = { [S in keyof Subjects]: keyof Subjects[S]['results'] }[keyof Subjects];
+/** Everything known about a box: what the reader decided, the figures of its wood, and all that follows. */
+export type Values = Box & WoodFigures & Readonly<Record<ResultName, number>>;
+
+/** All results and checks of all subjects. */
+export const wholeModel: Model = modelOf(...Object.values(subjects));
+
+/** Every number about a box; see `compute`. Runs at each movement of a slider. */
+export const evaluate = (box: Box): Values => compute(wholeModel.results, box);
+
+/** The verdicts of all rules that speak about this box, in the order of the work. */
+export const verdicts = (values: Values) => verdictsOf(wholeModel.checks, values);
