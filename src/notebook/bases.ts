@@ -1,12 +1,13 @@
 /**
  * What a link differs from, by its version. A link says only what is unlike its base, so a base never changes: the
- * example may, and no link that is printed somewhere moves with it. An input that is added later gets a value in every
- * base that leaves the boxes of its links as they were.
+ * example may, and no link that is printed somewhere moves with it. An input that is younger than a base stands in none
+ * of its links and has the value it starts from; a link that is made today always says it.
  */
+import { exampleBox } from '../box/subjects/example.ts';
 import type { Box } from '../box/subjects/inputs.ts';
 
 /** The example of the site when links of version 1 were made. */
-const first: Box = {
+const first = {
   name: 'Domino box',
   items: [{ name: 'domino', length: 50, width: 25, height: 9, count: 28 }],
   contentsLength: 175,
@@ -74,10 +75,10 @@ const first: Box = {
   angleError: 0.1,
   lengthError: 0.1,
   accepted: {},
-};
+} as const satisfies Partial<Box>;
 
 /** The example when links of version 2 were made. */
-const second: Box = {
+const second = {
   ...first,
   contentsLength: 150,
   contentsWidth: 90,
@@ -95,8 +96,15 @@ const second: Box = {
   bottomGap: 0.6,
   pullThickness: 6,
   lidThickness: 4.5,
-};
+} as const satisfies Partial<Box>;
+
+const known: Readonly<Record<number, Partial<Box>>> = { 1: first, 2: second };
+export const newest = 2;
+
+/** Whether the base of the links that are made today has this input; a younger one is always said. */
+export const isInBase = (name: string): boolean => Object.hasOwn(known[newest]!, name);
 
 /** Bases by version of link; the newest is written. */
-export const bases: Readonly<Record<number, Box>> = { 1: first, 2: second };
-export const newest = 2;
+export const bases: Readonly<Record<number, Box>> = Object.fromEntries(
+  Object.entries(known).map(([version, base]) => [version, { ...exampleBox, ...base }]),
+);

@@ -8,7 +8,7 @@
  */
 import type { Box } from '../box/subjects/inputs.ts';
 import { fields } from '../box/subjects/inputs.ts';
-import { bases, newest } from './bases.ts';
+import { bases, isInBase, newest } from './bases.ts';
 import { fits } from './settle.ts';
 
 const version = 1;
@@ -51,7 +51,7 @@ export function encodeLink(box: Box): string | undefined {
   const base = bases[newest]!;
   const changed = Object.fromEntries(
     Object.entries(box).filter(
-      ([name, value]) => JSON.stringify(base[name as keyof Box]) !== JSON.stringify(value),
+      ([name, value]) => !isInBase(name) || JSON.stringify(base[name as keyof Box]) !== JSON.stringify(value),
     ),
   );
   const bytes = new TextEncoder().encode(JSON.stringify(changed));

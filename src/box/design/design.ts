@@ -1,5 +1,5 @@
 /**
- * The whole box from its inputs: every part with its size and shape, every groove, every corner, and what cannot be
+ * The whole box from its numbers: every part with its size and shape, every groove, every corner, and what cannot be
  * built. Pure; runs at each movement of a slider.
  */
 
@@ -50,8 +50,8 @@ export interface Design {
 }
 
 /** Every number of the result is finite or absent, whatever the inputs; `values` alone may hold NaN, which prints as a dash. */
-export function designBox(box: Box): Design {
-  const values = evaluate(box);
+export function designOf(values: Values): Design {
+  const box: Box = values;
   const impossible = unreadable(box);
   const plan = impossible.length > 0 ? undefined : planOf(values);
   const refusals = impossible.length > 0 ? impossible : refusalsOf(values);
@@ -111,3 +111,6 @@ function clearInside({ floor, lidUnder, values }: Plan) {
   const clear = { length: values.clearLength, width: values.clearWidth, height: lidUnder - floor };
   return clear.length > 0 && clear.width > 0 && clear.height > 0 ? clear : undefined;
 }
+
+/** The whole box from its inputs alone, where its numbers are not known yet. */
+export const designBox = (box: Box): Design => designOf(evaluate(box));

@@ -1,7 +1,8 @@
 /** The build sheet of the current box: what a maker takes to the bench, on paper. */
 
 import { useComputed } from '@preact/signals';
-import { designBox } from '../../box/design/design.ts';
+import { designOf } from '../../box/design/design.ts';
+import { wholeModel } from '../../box/subjects/index.ts';
 import { fields } from '../../box/subjects/inputs.ts';
 import { workOf } from '../../box/work/work.ts';
 import { Isometric } from '../../figures/box/Isometric.tsx';
@@ -20,8 +21,8 @@ import { type SourceNames, Steps } from './Steps.tsx';
 import { Amounts, GapTable, SetUps } from './WorkTables.tsx';
 
 export default function BuildSheet({ sources }: { sources: SourceNames }) {
-  const store = useStore();
-  const design = useComputed(() => designBox(store.values.value));
+  const store = useStore(wholeModel);
+  const design = useComputed(() => designOf(store.values.value));
   const work = useComputed(() => workOf(design.value));
   const { values: v, refusals, inside, insideVolume, mass } = design.value;
   const made = work.value;

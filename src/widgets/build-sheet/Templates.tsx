@@ -1,7 +1,8 @@
 /** Paper templates of all walls at full size, with bars to check the printer. */
 
 import { useComputed } from '@preact/signals';
-import { designBox } from '../../box/design/design.ts';
+import { designOf } from '../../box/design/design.ts';
+import { wholeModel } from '../../box/subjects/index.ts';
 import { rider } from '../../box/work/cautions.ts';
 import { ScaleBars } from '../../figures/template/ScaleBars.tsx';
 import { TemplateTile } from '../../figures/template/TemplateTile.tsx';
@@ -11,8 +12,8 @@ import { href } from '../kit/href.ts';
 import { useStore } from '../kit/use-store.ts';
 
 export default function Templates() {
-  const store = useStore();
-  const design = useComputed(() => designBox(store.values.value));
+  const store = useStore(wholeModel);
+  const design = useComputed(() => designOf(store.values.value));
   const templates = wallTemplates(design.value);
   return (
     <article class="templates">

@@ -30,13 +30,13 @@ export interface Store {
   readonly putInMine: () => void;
 }
 
+/** Of nothing but the box itself and the figures of its wood. */
+const bare = modelOf();
+
 /**
  * @param model what is computed: the results of one subject, or of the whole box
  * @param pins inputs that a lesson fixes for its own figure; the reader may move them without touching their box
  */
-/** Of nothing but the box itself and the figures of its wood. */
-const bare = modelOf();
-
 export function useStore({ results }: Model = bare, pins?: Partial<Box>): Store {
   const live = useSignal(false);
   useEffect(() => {

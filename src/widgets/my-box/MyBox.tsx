@@ -2,7 +2,7 @@
 
 import { useComputed, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import { designBox } from '../../box/design/design.ts';
+import { designOf } from '../../box/design/design.ts';
 import { wholeModel } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
 import { cutListCsv, fileNameOf } from '../../notebook/files.ts';
@@ -30,7 +30,7 @@ export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) 
   const other = useSignal<Box | undefined>(undefined);
   const drawings = useRef<HTMLDivElement>(null);
   const shown = useFollower(store.values);
-  const design = useComputed(() => designBox(shown.value));
+  const design = useComputed(() => designOf(shown.value));
 
   return (
     <>
