@@ -3,6 +3,7 @@
 import { defineCollection, reference } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
+import { relations } from './calc/index.ts';
 import { evidences, parts, stages } from './prose/rule-words.ts';
 import { sourceSchema } from './source-schema.ts';
 
@@ -53,19 +54,27 @@ const rules = defineCollection({
     sources: z.array(reference('sources')).default([]),
     /** Hazard and usual safeguard, where the work can hurt. */
     cautions: z.array(z.string()).default([]),
-    /** The lesson that teaches it. */
-    lesson: reference('lessons'),
+    /** The lesson that teaches it, where there is one. */
+    lesson: reference('lessons').optional(),
     /** Printed on the page and run as tests: `relation` of `given` must be `expect`, give or take `within`. */
     examples: z
       .array(
-        z.strictObject({
-          says: z.string(),
-          relation: z.string(),
-          given: z.record(z.string(), z.number()),
-          expect: z.number(),
-          within: z.number().positive(),
-          source: z.string(),
-        }),
+        z
+          .strictObject({
+            says: z.string(),
+            relation: z.string(),
+            given: z.record(z.string(), z.number()),
+            expect: z.number(),
+            within: z.number().positive(),
+            source: z.string(),
+          })
+          .superRefine(({ relation, given }, context) => {
+            const inputs = relations.get(relation)?.inputs;
+            const names = (of: object) => Object.keys(of).sort().join(', ');
+            if (!inputs) context.addIssue(`There is no relation “${relation}”.`);
+            else if (names(inputs) !== names(given))
+              context.addIssue(`“${relation}” takes ${names(inputs)}; the example gives ${names(given)}.`);
+          }),
       )
       .min(1),
   }),

@@ -2,7 +2,7 @@
 
 declare namespace App {
   interface Locals {
-    /** Slug of the lesson whose page is being built, or that teaches the rule of the page; the tags belong to it. */
+    /** Slug of the lesson whose page is being built; the tags belong to it. */
     lesson: string;
   }
 }

@@ -22,7 +22,7 @@ export const bundles = [
   {
     name: 'kit',
     test: new RegExp(
-      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/kit').source}`,
+      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|lesson)').source}`,
     ),
     // What a page fetches late stays late.
     tags: ['$initial' as const],

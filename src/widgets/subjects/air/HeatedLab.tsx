@@ -6,10 +6,10 @@ import { isRefused } from '../../../calc/core/refusal.ts';
 import { work } from '../../../calc/core/working.ts';
 import { HeatedAir } from '../../../figures/air/HeatedAir.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import { LabFrame } from '../../kit/Lab.tsx';
-import { OwnNumber } from '../../kit/OwnNumber.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
+import { LabFrame } from '../../lesson/Lab.tsx';
+import { OwnNumber } from '../../lesson/OwnNumber.tsx';
 import { fields } from './fields.ts';
 
 /** Surfaces so many degrees below the room are common in it: a window, a board from the car. */

@@ -16,10 +16,10 @@ import { BoardStack } from '../../../figures/air/BoardStack.tsx';
 import { WaitCourse } from '../../../figures/air/WaitCourse.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { Control } from '../../kit/Control.tsx';
-import { LabFrame } from '../../kit/Lab.tsx';
-import { OwnNumber } from '../../kit/OwnNumber.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
+import { LabFrame } from '../../lesson/Lab.tsx';
+import { OwnNumber } from '../../lesson/OwnNumber.tsx';
 import { fields } from './fields.ts';
 
 const model = modelOf(air);

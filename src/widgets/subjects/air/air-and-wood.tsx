@@ -9,8 +9,8 @@ import { equilibriumMoisture, moistureInAir, moistureOfAir } from '../../../calc
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { MoistureCurve } from '../../../figures/air/MoistureCurve.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import type { LabSpec, OwnLabSpec } from '../../kit/Lab.tsx';
-import { islandOf } from '../../kit/lesson.tsx';
+import type { LabSpec, OwnLabSpec } from '../../lesson/Lab.tsx';
+import { islandOf } from '../../lesson/lesson.tsx';
 import { HeatedLab } from './HeatedLab.tsx';
 import { WaitLab } from './WaitLab.tsx';
 

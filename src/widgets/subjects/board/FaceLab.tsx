@@ -2,8 +2,8 @@
 import { type Cut, cutOf, ringAngle } from '../../../calc/board/rings.ts';
 import { BoardFace } from '../../../figures/board/BoardFace.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import { LabFrame } from '../../kit/Lab.tsx';
 import { useStore } from '../../kit/use-store.ts';
+import { LabFrame } from '../../lesson/Lab.tsx';
 import { PieceControl, Places } from './controls.tsx';
 import { impossible, log, pieceWhenIdle } from './state.ts';
 

@@ -4,10 +4,10 @@ import { cupExact, cupFromFaces } from '../../../calc/board/cup.ts';
 import { work } from '../../../calc/core/working.ts';
 import { CupStrips } from '../../../figures/board/CupStrips.tsx';
 import { Quantity, said } from '../../../figures/parts/Quantity.tsx';
-import { LabFrame } from '../../kit/Lab.tsx';
-import { OwnNumber } from '../../kit/OwnNumber.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
+import { LabFrame } from '../../lesson/Lab.tsx';
+import { OwnNumber } from '../../lesson/OwnNumber.tsx';
 import { fields } from './fields.ts';
 
 /** Points of drying, and distance from the pith in mm, that the rings alone are given to compare. */

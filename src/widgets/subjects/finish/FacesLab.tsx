@@ -13,10 +13,10 @@ import { cupFromFaces } from '../../../calc/movement/cup-faces.ts';
 import { CupCourse } from '../../../figures/finish/CupCourse.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { Control } from '../../kit/Control.tsx';
-import { LabFrame } from '../../kit/Lab.tsx';
-import { OwnChoice } from '../../kit/OwnNumber.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
+import { LabFrame } from '../../lesson/Lab.tsx';
+import { OwnChoice } from '../../lesson/OwnNumber.tsx';
 import { finishLabels, varnish } from './choice.ts';
 
 const model = modelOf(finish);

@@ -4,10 +4,10 @@ import { work } from '../../../calc/core/working.ts';
 import { effectivenessAfter, finishes, surfaceUnderFinish, TEST_BLOCK } from '../../../calc/finish/finish.ts';
 import { FinishRace, type Runner } from '../../../figures/finish/FinishRace.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import { LabFrame } from '../../kit/Lab.tsx';
-import { OwnChoice } from '../../kit/OwnNumber.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
+import { LabFrame } from '../../lesson/Lab.tsx';
+import { OwnChoice } from '../../lesson/OwnNumber.tsx';
 import { linseed, runner, runnerLabels, varnish } from './choice.ts';
 
 const Percent = ({ of }: { of: number }) => <Quantity value={of} kind="percent" digits={0} />;

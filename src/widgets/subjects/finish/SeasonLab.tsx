@@ -14,10 +14,10 @@ import { type Kept, SwingKept } from '../../../figures/finish/SwingKept.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { INCH } from '../../../units/index.ts';
 import { Control } from '../../kit/Control.tsx';
-import { LabFrame } from '../../kit/Lab.tsx';
-import { OwnChoice, OwnNumber } from '../../kit/OwnNumber.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
+import { LabFrame } from '../../lesson/Lab.tsx';
+import { OwnChoice, OwnNumber } from '../../lesson/OwnNumber.tsx';
 import { finishLabels, varnish } from './choice.ts';
 
 const model = modelOf(finish);

@@ -10,7 +10,7 @@ import { GluedOn } from '../../../figures/movement/GluedOn.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { INCH } from '../../../units/index.ts';
 import { Control } from '../../kit/Control.tsx';
-import { OwnNumber } from '../../kit/OwnNumber.tsx';
+import { OwnNumber } from '../../lesson/OwnNumber.tsx';
 import { type Drawn, Length, More, YearLab } from './YearLab.tsx';
 
 const joint: NumberField = {

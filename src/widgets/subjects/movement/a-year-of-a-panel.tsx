@@ -1,8 +1,8 @@
 /** Labs of the lesson on a year of a panel. They share one year of air, see `notebook/year.ts`. */
 import { modelOf } from '../../../box/subjects/model.ts';
 import { movement } from '../../../box/subjects/movement/subject.ts';
-import type { OwnLabSpec } from '../../kit/Lab.tsx';
-import { islandOf } from '../../kit/lesson.tsx';
+import type { OwnLabSpec } from '../../lesson/Lab.tsx';
+import { islandOf } from '../../lesson/lesson.tsx';
 import { askedRelations } from './Asked.tsx';
 import { GluedLab } from './GluedLab.tsx';
 import { lifeLab } from './LifeLab.tsx';

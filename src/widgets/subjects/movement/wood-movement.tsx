@@ -11,8 +11,8 @@ import { LidSection, PanelSection } from '../../../figures/movement/PanelSection
 import { PanelYear } from '../../../figures/movement/PanelYear.tsx';
 import { RingStrips } from '../../../figures/movement/RingStrips.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import type { LabSpec } from '../../kit/Lab.tsx';
-import { islandOf } from '../../kit/lesson.tsx';
+import type { LabSpec } from '../../lesson/Lab.tsx';
+import { islandOf } from '../../lesson/lesson.tsx';
 
 const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} />;
 

@@ -11,8 +11,8 @@ import { heaviness } from '../../../figures/walls/heaviness.ts';
 import { SameWall } from '../../../figures/walls/SameWall.tsx';
 import { SidePush } from '../../../figures/walls/SidePush.tsx';
 import { WallSection } from '../../../figures/walls/WallSection.tsx';
-import type { LabSpec } from '../../kit/Lab.tsx';
-import { islandOf } from '../../kit/lesson.tsx';
+import type { LabSpec } from '../../lesson/Lab.tsx';
+import { islandOf } from '../../lesson/lesson.tsx';
 
 const hollow = (v: Values) => Math.min(v.insideLength, v.insideWidth, v.insideHeight) > 0;
 const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);

@@ -3,10 +3,10 @@
 import { verdictsOf } from '../../box/core/verdict.ts';
 import type { ChoiceName, NumberName } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
-import { Control } from './Control.tsx';
-import { href } from './href.ts';
-import { useStore } from './use-store.ts';
-import { VerdictLine } from './VerdictLine.tsx';
+import { Control } from '../kit/Control.tsx';
+import { href } from '../kit/href.ts';
+import { useStore } from '../kit/use-store.ts';
+import { VerdictLine } from '../kit/VerdictLine.tsx';
 
 export interface Props {
   inputs: readonly (NumberName | ChoiceName)[];

@@ -8,9 +8,9 @@ import type { Box, ChoiceName, NumberName } from '../../box/subjects/inputs.ts';
 import { isInForce } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import type { Card } from '../../calc/core/relation.ts';
-import { Control } from './Control.tsx';
-import { ResultLine } from './ResultLine.tsx';
-import { useStore } from './use-store.ts';
+import { Control } from '../kit/Control.tsx';
+import { ResultLine } from '../kit/ResultLine.tsx';
+import { useStore } from '../kit/use-store.ts';
 
 export interface LabSpec {
   /** Heading above the figure. */

@@ -9,7 +9,6 @@ import { GuessForm, type Props as GuessProps } from './GuessForm.tsx';
 import { Lab, type LabSpec, type OwnLabSpec } from './Lab.tsx';
 import { PutInMyBox, type Props as PutInMyBoxProps } from './PutInMyBox.tsx';
 import { type Props as RecallProps, RecallQuestion } from './RecallQuestion.tsx';
-import { RuleForMyBox } from './RuleForMyBox.tsx';
 
 export interface Lesson {
   readonly labs: Readonly<Record<string, LabSpec | OwnLabSpec>>;
@@ -22,8 +21,7 @@ export type IslandProps =
   | ({ as: 'guess' } & GuessProps)
   | ({ as: 'exercise' } & ExerciseProps)
   | ({ as: 'recall' } & RecallProps)
-  | ({ as: 'my box' } & PutInMyBoxProps)
-  | { as: 'rule'; rule: string };
+  | ({ as: 'my box' } & PutInMyBoxProps);
 
 /** The component that Astro wakes for every tag of a lesson. */
 export const islandOf =
@@ -44,7 +42,5 @@ export const islandOf =
         return <RecallQuestion {...props} />;
       case 'my box':
         return <PutInMyBox model={model} {...props} />;
-      case 'rule':
-        return <RuleForMyBox model={model} rule={props.rule} />;
     }
   };

@@ -13,9 +13,9 @@ import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { guesses, rememberGuess, wakeGuesses } from '../../notebook/predictions.ts';
 import { units } from '../../notebook/units.ts';
 import { fieldUnit } from '../../units/index.ts';
-import { readNumber } from './read-number.ts';
-import { HeardUnit, Unit } from './Unit.tsx';
-import { useLead } from './use-lead.ts';
+import { readNumber } from '../kit/read-number.ts';
+import { HeardUnit, Unit } from '../kit/Unit.tsx';
+import { useLead } from '../kit/use-lead.ts';
 
 export interface Props {
   /** Unique in the notebook: the guess is kept under it. */

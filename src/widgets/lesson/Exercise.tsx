@@ -10,8 +10,8 @@ import { fields, type NumberName } from '../../box/subjects/inputs.ts';
 import { compute, type Model } from '../../box/subjects/model.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { units } from '../../notebook/units.ts';
-import { readNumber } from './read-number.ts';
-import { HeardUnit, Unit } from './Unit.tsx';
+import { readNumber } from '../kit/read-number.ts';
+import { HeardUnit, Unit } from '../kit/Unit.tsx';
 
 export interface Props {
   /** The question after the numbers: "What is the inside ratio?" */

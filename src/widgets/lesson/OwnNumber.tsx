@@ -3,7 +3,7 @@ import type { Signal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import type { NumberField } from '../../box/core/field.ts';
 import type { UnitSystem } from '../../units/index.ts';
-import { NumberControl } from './Control.tsx';
+import { NumberControl } from '../kit/Control.tsx';
 
 interface OwnNumberProps {
   field: NumberField;
