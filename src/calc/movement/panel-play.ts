@@ -53,6 +53,22 @@ export const lengthInGrooves = relation({
   source: 'It reaches into both grooves and keeps a little room: wood hardly moves along the grain.',
 });
 
+/** Length of a sliding lid, mm: closed, it lies flush with the front and reaches into the groove of the back. */
+export const slidingLength = relation({
+  id: 'sliding-lid-length',
+  title: 'Length of a sliding lid',
+  result: { symbol: 'L', name: 'length of the lid', unit: 'mm' },
+  inputs: {
+    l: { name: 'inside length', unit: 'mm', range: [20, 1000] },
+    t: { name: 'wall thickness', unit: 'mm', range: [2, 30] },
+    g: { name: 'groove depth', unit: 'mm', range: [0, 20] },
+  },
+  expression: 'l + t + g',
+  compute: ({ l, t, g }) => l + t + g,
+  evidence: 'geometry',
+  source: 'The inside, the front wall, and the depth of the back’s groove.',
+});
+
 /** Thickness, mm, of a panel’s edge that goes into a groove so wide. */
 export const thicknessInGroove = relation({
   id: 'thickness-in-groove',

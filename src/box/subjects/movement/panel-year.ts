@@ -16,8 +16,8 @@ import {
 import { panelPractice } from '../../../calc/movement/panel.ts';
 import { changeOver, type PanelSetup } from '../../../calc/movement/panel-year.ts';
 import { woodById } from '../../wood/woods.ts';
-import type { Values } from '../index.ts';
 import { type Part, panelOf } from './panel-state.ts';
+import type { MovementValues } from './results.ts';
 
 /** % MC by day, 0 to 365. `slow` and `fast` are the ends of what is known of the diffusion coefficient. */
 export interface PanelMoisture {
@@ -67,7 +67,7 @@ export function panelMoisture(thickness: number, gravity: number, year: YearOfAi
 const remembered = new Map<string, PanelMoisture | Refused>();
 
 /** `panelMoisture` of one panel of the box. All labs of a page ask for the same few years, so the last ones are kept. */
-export function moistureOf(v: Values, part: Part, year: YearOfAir, gravity = v.specificGravity) {
+export function moistureOf(v: MovementValues, part: Part, year: YearOfAir, gravity = v.specificGravity) {
   const thickness = part === 'bottom' ? v.bottomThickness : v.lidThickness;
   const key = [thickness, gravity, ...year.humidity, ...year.temperature].join();
   const found = remembered.get(key) ?? panelMoisture(thickness, gravity, year);
@@ -77,13 +77,13 @@ export function moistureOf(v: Values, part: Part, year: YearOfAir, gravity = v.s
 }
 
 /** What is known of the movement of a panel of the box's wood and cut; plywood is looked at as solid wood here. */
-export function figuresOf(v: Values): DirectionFigures {
+export function figuresOf(v: MovementValues): DirectionFigures {
   const wood = woodById(v.species);
   return wood ? widthFigures(wood, v.ringAngle) : {};
 }
 
 /** A panel of the box as the year takes it: mm. `hold` is 0, so it counts as dropped out when nothing is left in the groove. */
-export function setupOf(v: Values, part: Part): PanelSetup {
+export function setupOf(v: MovementValues, part: Part): PanelSetup {
   const { width, groove, play } = panelOf(v, part);
   return { width, groove, play, figures: figuresOf(v), allowance: allowanceOf(part) };
 }

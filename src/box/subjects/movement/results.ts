@@ -8,7 +8,6 @@
 
 import type { Relation } from '../../../calc/core/relation.ts';
 import { work } from '../../../calc/core/working.ts';
-import * as run from '../../../calc/lid/run.ts';
 import { plywoodCoefficient, plywoodRange } from '../../../calc/movement/lengthwise.ts';
 import * as movement from '../../../calc/movement/movement.ts';
 import * as panel from '../../../calc/movement/panel.ts';
@@ -264,10 +263,10 @@ export const movementResults: ResultTable<keyof MovementResults, V> = {
     say('lid', 'width of the lid, with the play it is given', cut),
   ),
   lidLength: choice(
-    [run.slidingLength, play.lengthInGrooves],
+    [play.slidingLength, play.lengthInGrooves],
     (v) =>
       slides(v)
-        ? work(run.slidingLength, { l: v.insideLength, t: v.wall, g: v.lidGrooveDepth })
+        ? work(play.slidingLength, { l: v.insideLength, t: v.wall, g: v.lidGrooveDepth })
         : work(
             play.lengthInGrooves,
             lengthAlong('lid', v, isPlywood('lid', v) ? 2 * practice.plywoodRoom : practice.alongGrain),
