@@ -1,4 +1,5 @@
 /** Tests of the built site in a real browser. Build first: `npm run test:site` does both. */
+import './virtual-woods.ts';
 import { createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';

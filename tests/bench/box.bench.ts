@@ -3,7 +3,8 @@
  * Aims: 50 microseconds or less, and at most a twentieth of what mathjs takes in the same run.
  */
 import { compile, type EvalFunction, unit } from 'mathjs';
-import { microseconds } from './tables.ts';
+import '../virtual-woods.ts';
+import { microseconds } from './microseconds.ts';
 
 const { exampleBox } = await import('../../src/box/subjects/example.ts');
 const { verdicts } = await import('../../src/box/subjects/index.ts');

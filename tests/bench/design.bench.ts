@@ -2,7 +2,8 @@
  * How long the whole box takes: every value, part, groove and refusal, and every verdict.
  * Aim: 200 microseconds or less, so that every drawing can follow a slider.
  */
-import { microseconds } from './tables.ts';
+import '../virtual-woods.ts';
+import { microseconds } from './microseconds.ts';
 
 const { exampleBox } = await import('../../src/box/subjects/example.ts');
 const { verdicts } = await import('../../src/box/subjects/index.ts');

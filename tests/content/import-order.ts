@@ -7,7 +7,7 @@ import { posix } from 'node:path';
 import { subjectNames } from '../../src/box/subjects/names.ts';
 
 /** Folders of `src`, each with those it may import; every folder may import itself. */
-export const below: Readonly<Record<string, readonly string[]>> = (() => {
+const below: Readonly<Record<string, readonly string[]>> = (() => {
   const numbers = ['units', 'geometry', 'calc', 'box'];
   const screen = [...numbers, 'notebook', 'figures', 'widgets'];
   return {

@@ -136,6 +136,6 @@ test('the QR code leads to the link that is printed beside it', async ({ page })
   });
   const read = jsQR(Uint8ClampedArray.from(pixels), size, size);
   const link = await page.locator('.link-text').textContent();
-  expect(link).toContain('/my-box/#box=2.');
+  expect(link).toContain('/my-box/#box=3.');
   expect(read?.data).toBe(link);
 });

@@ -66,4 +66,4 @@ export async function open(page: Page, path: string): Promise<string[]> {
 
 /** A link to a box: what differs from the example, as `src/notebook/codec.ts` writes it. */
 export const linkTo = (page: string, changes: Partial<Box>) =>
-  `${page}#box=2.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
+  `${page}#box=3.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;

@@ -55,3 +55,13 @@ export function numberOf<Values>(row: Result<Values>, values: Values): number {
   const { value, outside } = row.work(values);
   return outside && !row.builds ? Number.NaN : value;
 }
+
+/** What is said of a row's number, to whoever prints it. */
+export const sayOf = <Values>({ label, kind, digits, denominator, round, rule }: Say<Values>) => ({
+  label,
+  kind,
+  digits,
+  denominator,
+  round,
+  rule,
+});

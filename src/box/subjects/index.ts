@@ -13,6 +13,7 @@ import { movement } from './movement/subject.ts';
 import type { SubjectName } from './names.ts';
 import { proportion } from './proportion/subject.ts';
 import { size } from './size/subject.ts';
+import { square } from './square/subject.ts';
 import { walls } from './walls/subject.ts';
 
 /** Those of the names that say something about a box; rules are judged in this order. */
@@ -26,6 +27,7 @@ export const subjects = {
   lid,
   joints,
   grooves,
+  square,
   finish,
 } satisfies Partial<Record<SubjectName, unknown>>;
 

@@ -1,19 +1,24 @@
 /** Dry fit and glue. */
-import { angleFromDiagonals } from '../../calc/square/squareness.ts';
+import { leanFromDiagonals } from '../../calc/square/diagonals.ts';
+import { diagonalsAim, diagonalsMost, rockMost } from '../subjects/square/verdicts.ts';
 import type { Amounts } from './amounts.ts';
 import type { Planned, Step } from './step.ts';
 import { openTime } from './times.ts';
 import { mm, panel, say } from './words.ts';
 
-/** Diagonals may differ by this, mm: aim and limit, common practice. */
-const diagonals = { aim: 0.5, most: 1 } as const;
+/** Diagonals may differ by this, mm, and the box may rock by this. */
+const [aim, most, rock] = [diagonalsAim, diagonalsMost, rockMost].map(({ mm: [, high] }) => high) as [
+  number,
+  number,
+  number,
+];
 
 const amount = (value: number, kind: 'mass' | 'force', digits: 0 | 2 = 0) =>
   ({ value, kind, digits }) as const;
 
 export function glueSteps({ box, plan, bottom, lid }: Planned, amounts: Amounts): Step[] {
   const [a, b] = [plan.length - 2 * plan.wall, plan.width - 2 * plan.wall];
-  const lean = { value: angleFromDiagonals(a, b, diagonals.most), kind: 'angle', digits: 1 } as const;
+  const lean = { value: leanFromDiagonals.compute({ a, b, D: most }), kind: 'angle', digits: 1 } as const;
   const frame = box.kind === 'lift-off' ? 'box and lid, each' : 'the box';
   // A panel that is left out before the corners close never goes in.
   const lidPanel = lid && box.kind !== 'sliding';
@@ -28,7 +33,7 @@ export function glueSteps({ box, plan, bottom, lid }: Planned, amounts: Amounts)
     {
       id: 'dry-fit',
       does: say`Put ${frame} together dry: ${lidPanel ? 'bottom and lid panel' : 'bottom'} in, clamps set, blocks taped on. Write down the order and time it.`,
-      check: say`Done in under half the glue’s open time, ${String(openTime.low / 2)} to ${String(openTime.high / 2)} minutes for white or yellow glue. Diagonals within ${mm(diagonals.aim, { digits: 1 })}; ${mm(diagonals.most)} is the limit and means about ${lean} off square.`,
+      check: say`Done in under half the glue’s open time, ${String(openTime.low / 2)} to ${String(openTime.high / 2)} minutes for white or yellow glue. Diagonals within ${mm(aim, { digits: 1 })}; ${mm(most)} is the limit and means about ${lean} off square.`,
       rule: 'dry-fit-in-half-the-open-time',
     },
     {
@@ -36,7 +41,7 @@ export function glueSteps({ box, plan, bottom, lid }: Planned, amounts: Amounts)
       does: say`Spread a thin even film, in all ${amount(amounts.glue.low, 'mass', 2)} to ${amount(amounts.glue.high, 'mass', 2)}. ${
         bottom?.glued ? 'Glue in the bottom.' : 'Bottom in, without glue in its groove.'
       }${lidPanel ? ' Lid panel in, without glue.' : ''} Clamp with even contact; joints that fit need little force.`,
-      check: say`Diagonals again, top and bottom, while the glue is wet: squeeze the longer one by hand or with one light clamp; never press a tight panel home with clamps. On a flat plate the box rocks by no more than ${mm(0.2, { digits: 1 })}.`,
+      check: say`Diagonals again, top and bottom, while the glue is wet: squeeze the longer one by hand or with one light clamp; never press a tight panel home with clamps. On a flat plate the box rocks by no more than ${mm(rock, { digits: 1 })}.`,
       caution: undefined,
       rule: 'solid-floats-plywood-may-be-glued',
     },

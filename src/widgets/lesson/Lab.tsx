@@ -1,37 +1,19 @@
 /**
  * A figure with its controls, one sentence on what it shows, and its results. A lesson names a lab; the lab is data.
  */
-import type { ComponentChildren, FunctionComponent, RefObject } from 'preact';
+import { useComputed, useSignal } from '@preact/signals';
+import type { ComponentChildren, RefObject } from 'preact';
 import { useRef } from 'preact/hooks';
+import { type Result, sayOf } from '../../box/core/result.ts';
 import type { ResultName, Values } from '../../box/subjects/index.ts';
-import type { Box, ChoiceName, NumberName } from '../../box/subjects/inputs.ts';
-import { isInForce } from '../../box/subjects/inputs.ts';
+import { type Box, type ChoiceName, isInForce, type NumberName } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
-import type { Card } from '../../calc/core/relation.ts';
-import { Control } from '../kit/Control.tsx';
-import { ResultLine } from '../kit/ResultLine.tsx';
+import { isRefused } from '../../calc/core/refusal.ts';
+import { Control, NumberControl } from '../kit/Control.tsx';
+import { RelationLine } from '../kit/ResultLine.tsx';
 import { useStore } from '../kit/use-store.ts';
-
-export interface LabSpec {
-  /** Heading above the figure. */
-  readonly title: string;
-  /** The figure: numbers in, SVG out. */
-  readonly figure: FunctionComponent<{ values: Values }>;
-  /** At most three inputs; of those that give the size, only the ones in force are shown. */
-  readonly controls: readonly (NumberName | ChoiceName)[];
-  /** Further inputs, behind "more". */
-  readonly more?: readonly (NumberName | ChoiceName)[];
-  readonly results: readonly ResultName[];
-  /** What the figure shows now, in a sentence. */
-  readonly says: (values: Values) => ComponentChildren;
-}
-
-/** A lab whose figure has numbers of its own beside those of the box, and so draws itself in a `LabFrame`. */
-export interface OwnLabSpec {
-  /** Relations behind its numbers: their equations come with the page. */
-  readonly relations: readonly Card[];
-  readonly own: FunctionComponent;
-}
+import type { LabSpec } from './lab-spec.ts';
+import { OwnChoice } from './OwnChoice.tsx';
 
 export interface LabProps {
   spec: LabSpec;
@@ -42,42 +24,75 @@ export interface LabProps {
 
 export function Lab({ spec, model, pins }: LabProps) {
   const store = useStore(model, pins);
-  const { figure: Figure } = spec;
+  const { figure: Figure, own = {}, solve } = spec;
+  const mine = useSignal(Object.fromEntries(Object.entries(own).map(([name, { start }]) => [name, start])));
+  const found = useComputed(() => {
+    const all = { ...store.values.value, ...mine.value };
+    const solved = solve?.(all) ?? {};
+    return isRefused(solved) ? solved : { ...all, ...solved };
+  });
+  const all = found.value;
+  const refused = isRefused(all);
   /** A slider that moves nothing is not shown. */
-  const acts = (name: keyof Box) => isInForce(name, store.values.value);
-  /** Nor a number that this box does not have. */
-  const has = (name: ResultName) => model.results[name]?.when?.(store.values.value) ?? true;
+  const acts = (name: string) => name in own || isInForce(name as keyof Box, store.values.value);
+  const control = (name: string) => {
+    const field = own[name];
+    const set = (value: number | string) => {
+      mine.value = { ...mine.value, [name]: value };
+    };
+    if (!field) return <Control key={name} name={name as NumberName | ChoiceName} store={store} />;
+    return field.type === 'number' ? (
+      <NumberControl
+        key={name}
+        field={field}
+        value={mine.value[name] as number}
+        system={store.units.value}
+        set={set}
+      />
+    ) : (
+      <OwnChoice key={name} field={field} value={mine.value[name] as string} set={set} />
+    );
+  };
+  const rows = spec.results.map((row): readonly [string, Result<Values>] =>
+    typeof row === 'string' ? [row, model.results[row as ResultName]!] : [row.label, row],
+  );
   return (
     <LabFrame
       within={store.ref}
       title={spec.title}
       picture={
-        <>
-          <Figure values={store.values.value} />
-          <p class="says">{spec.says(store.values.value)}</p>
-        </>
+        refused ? (
+          <p class="says message" role="status">
+            {all.refused}
+          </p>
+        ) : (
+          <>
+            <Figure values={all} />
+            <p class="says">{spec.says(all)}</p>
+          </>
+        )
       }
       controls={
         <>
-          {spec.controls.filter(acts).map((name) => (
-            <Control key={name} name={name} store={store} />
-          ))}
+          {spec.controls.filter(acts).map(control)}
           {spec.more && (
             <details class="more">
               <summary>more to change</summary>
-              {spec.more.filter(acts).map((name) => (
-                <Control key={name} name={name} store={store} />
-              ))}
+              {spec.more.filter(acts).map(control)}
             </details>
           )}
           {pins && <Pinned store={store} />}
         </>
       }
-      results={spec.results
-        .filter(has)
-        .map((name) => (
-          <ResultLine key={name} model={model} name={name} values={store.values} units={store.units} />
-        ))}
+      results={
+        !refused &&
+        rows
+          // A number that this box does not have is not shown.
+          .filter(([, row]) => row.when?.(all) ?? true)
+          .map(([key, row]) => (
+            <RelationLine key={key} {...sayOf(row)} working={row.work(all)} units={store.units.value} />
+          ))
+      }
     />
   );
 }

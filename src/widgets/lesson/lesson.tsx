@@ -6,12 +6,13 @@ import type { Box } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import { Exercise, type Props as ExerciseProps } from './Exercise.tsx';
 import { GuessForm, type Props as GuessProps } from './GuessForm.tsx';
-import { Lab, type LabSpec, type OwnLabSpec } from './Lab.tsx';
+import { Lab } from './Lab.tsx';
+import type { LabSpec, SharingLabSpec } from './lab-spec.ts';
 import { PutInMyBox, type Props as PutInMyBoxProps } from './PutInMyBox.tsx';
 import { type Props as RecallProps, RecallQuestion } from './RecallQuestion.tsx';
 
 export interface Lesson {
-  readonly labs: Readonly<Record<string, LabSpec | OwnLabSpec>>;
+  readonly labs: Readonly<Record<string, LabSpec | SharingLabSpec>>;
   readonly model: Model;
 }
 
@@ -30,9 +31,9 @@ export const islandOf =
     switch (props.as) {
       case 'lab': {
         const spec = labs[props.name]!;
-        if (!('own' in spec)) return <Lab spec={spec} model={model} pins={props.pins} />;
-        const { own: Own } = spec;
-        return <Own />;
+        if (!('component' in spec)) return <Lab spec={spec} model={model} pins={props.pins} />;
+        const { component: Sharing } = spec;
+        return <Sharing />;
       }
       case 'guess':
         return <GuessForm model={model} {...props} />;

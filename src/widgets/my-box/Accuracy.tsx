@@ -6,12 +6,14 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Design } from '../../box/design/design.ts';
 import { cutOf, errorsOf } from '../../box/design/expected.ts';
+import type { Plan } from '../../box/design/plan.ts';
 import { costliest, randomRun, worstCase } from '../../calc/square/accuracy.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { useOpen } from '../kit/use-open.ts';
 import { AccuracyNumbers, type Found } from './AccuracyNumbers.tsx';
-import { type Planned, SquarenessLines } from './SquarenessLines.tsx';
+import { SquarenessLines } from './SquarenessLines.tsx';
 
+type Planned = Design & { readonly plan: Plan };
 const isPlanned = (design: Design): design is Planned => design.plan !== undefined;
 
 /** The same boxes every time. */

@@ -2,22 +2,19 @@
 
 import { air } from '../../../box/subjects/air/subject.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
-import { heatedHumidity } from '../../../calc/air/air.ts';
-import { halfTime } from '../../../calc/air/diffusion-series.ts';
-import { ninetyTimeBehindFilm } from '../../../calc/air/film-times.ts';
-import { equilibriumMoisture, moistureInAir, moistureOfAir } from '../../../calc/air/moisture.ts';
+import { equilibriumMoisture, moistureInAir } from '../../../calc/air/moisture.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { MoistureCurve } from '../../../figures/air/MoistureCurve.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import type { LabSpec, OwnLabSpec } from '../../lesson/Lab.tsx';
+import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
-import { HeatedLab } from './HeatedLab.tsx';
-import { WaitLab } from './WaitLab.tsx';
+import { heatedLab } from './heated.tsx';
+import { waitLab } from './wait.tsx';
 
 /** Degrees by which the sentence warms the air, to show how little it matters. */
 const WARMER = 10;
 
-const labs: Record<string, LabSpec | OwnLabSpec> = {
+const labs: Record<string, LabSpec> = {
   curve: {
     title: 'What wood makes of the air',
     figure: MoistureCurve,
@@ -38,8 +35,8 @@ const labs: Record<string, LabSpec | OwnLabSpec> = {
       );
     },
   },
-  heated: { own: HeatedLab, relations: [heatedHumidity, moistureOfAir] },
-  wait: { own: WaitLab, relations: [halfTime, ninetyTimeBehindFilm] },
+  heated: heatedLab,
+  wait: waitLab,
 };
 
 export const lesson = { labs, model: modelOf(air) };

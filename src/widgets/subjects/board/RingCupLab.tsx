@@ -8,10 +8,10 @@ import { outsideRange, work } from '../../../calc/core/working.ts';
 import { CupByDistance } from '../../../figures/board/CupByDistance.tsx';
 import { DriedPiece } from '../../../figures/board/DriedPiece.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
+import { NumberControl } from '../../kit/Control.tsx';
 import { RelationLine } from '../../kit/ResultLine.tsx';
 import { useStore } from '../../kit/use-store.ts';
 import { LabFrame } from '../../lesson/Lab.tsx';
-import { OwnNumber } from '../../lesson/OwnNumber.tsx';
 import { Drying } from './controls.tsx';
 import { fields } from './fields.ts';
 import { log, moisture, shrinkagesHere } from './state.ts';
@@ -86,8 +86,22 @@ export function RingCupLab() {
       }
       controls={
         <>
-          <OwnNumber field={fields.width} of={width} system={store.units.value} />
-          <OwnNumber field={fields.distance} of={distance} system={store.units.value} />
+          <NumberControl
+            field={fields.width}
+            value={width.value}
+            system={store.units.value}
+            set={(to) => {
+              width.value = to;
+            }}
+          />
+          <NumberControl
+            field={fields.distance}
+            value={distance.value}
+            system={store.units.value}
+            set={(to) => {
+              distance.value = to;
+            }}
+          />
           <details class="more">
             <summary>more to change</summary>
             <Drying store={store} />

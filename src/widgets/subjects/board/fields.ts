@@ -33,20 +33,4 @@ export const fields = {
   from: moisture('moisture before'),
   to: moisture('moisture after', 'The printed coefficients hold from 6 to 14 %.'),
   distance: length('from the pith to the face', { low: 10, high: 300, start: 0 }),
-  panelWidth: length('panel width', { low: 20, high: 300, start: 0 }),
-  panelThickness: {
-    ...length('panel thickness', { low: 3, high: 25, start: 0 }),
-    step: 0.5,
-    inchStep: INCH / 32,
-    denominator: 32,
-  },
-  difference: {
-    type: 'number',
-    label: 'moisture of one face minus the other',
-    kind: 'points',
-    low: 0,
-    high: 4,
-    step: 0.25,
-    digits: 2,
-  },
 } as const satisfies Record<string, NumberField>;

@@ -1,20 +1,20 @@
 /** Labs of the lesson on reading the board. Their numbers are their own; only the wood is that of the box. */
 import { modelOf } from '../../../box/subjects/model.ts';
 import { movement } from '../../../box/subjects/movement/subject.ts';
-import { cupAnyWidth, cupExact, cupFromFaces, cupNarrow } from '../../../calc/board/cup.ts';
+import { cupAnyWidth, cupExact, cupNarrow } from '../../../calc/board/cup.ts';
 import { movementOfThickness, movementOfWidth } from '../../../calc/movement/movement.ts';
-import type { OwnLabSpec } from '../../lesson/Lab.tsx';
+import type { LabSpec, SharingLabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 import { FaceLab } from './FaceLab.tsx';
-import { FacesCupLab } from './FacesCupLab.tsx';
+import { facesCupLab } from './faces-cup.tsx';
 import { LogLab } from './LogLab.tsx';
 import { RingCupLab } from './RingCupLab.tsx';
 
-const labs: Record<string, OwnLabSpec> = {
-  log: { own: LogLab, relations: [movementOfWidth, movementOfThickness] },
-  face: { own: FaceLab, relations: [] },
-  'ring-cup': { own: RingCupLab, relations: [cupExact, cupAnyWidth, cupNarrow] },
-  'faces-cup': { own: FacesCupLab, relations: [cupFromFaces, cupExact] },
+const labs: Record<string, LabSpec | SharingLabSpec> = {
+  log: { component: LogLab, relations: [movementOfWidth, movementOfThickness] },
+  face: { component: FaceLab, relations: [] },
+  'ring-cup': { component: RingCupLab, relations: [cupExact, cupAnyWidth, cupNarrow] },
+  'faces-cup': facesCupLab,
 };
 
 export const lesson = { labs, model: modelOf(movement) };

@@ -10,7 +10,7 @@ import { LipAndWeb } from '../../../figures/grooves/LipAndWeb.tsx';
 import { LoadsOnLip } from '../../../figures/grooves/LoadsOnLip.tsx';
 import { WebLeft } from '../../../figures/grooves/WebLeft.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import type { LabSpec } from '../../lesson/Lab.tsx';
+import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 
 const Newtons = ({ value }: { value: number }) => <Quantity value={value} kind="force" digits={0} />;

@@ -8,7 +8,7 @@ import { FingerLayout } from '../../../figures/joints/FingerLayout.tsx';
 import { GlueArea } from '../../../figures/joints/GlueArea.tsx';
 import { StepError } from '../../../figures/joints/StepError.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import type { LabSpec } from '../../lesson/Lab.tsx';
+import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 
 const labs: Record<string, LabSpec> = {

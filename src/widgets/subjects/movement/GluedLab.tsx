@@ -9,8 +9,7 @@ import { gluedOn } from '../../../calc/movement/glued-on.ts';
 import { GluedOn } from '../../../figures/movement/GluedOn.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { INCH } from '../../../units/index.ts';
-import { Control } from '../../kit/Control.tsx';
-import { OwnNumber } from '../../lesson/OwnNumber.tsx';
+import { Control, NumberControl } from '../../kit/Control.tsx';
 import { type Drawn, Length, More, YearLab } from './YearLab.tsx';
 
 const joint: NumberField = {
@@ -67,7 +66,16 @@ export function GluedLab() {
       title="A strip glued across the lid"
       part="lid"
       draw={draw}
-      controls={(store) => <OwnNumber field={joint} of={wanted} system={store.units.value} />}
+      controls={(store) => (
+        <NumberControl
+          field={joint}
+          value={wanted.value}
+          system={store.units.value}
+          set={(to) => {
+            wanted.value = to;
+          }}
+        />
+      )}
       more={(store) => (
         <More>
           <Control name="ringAngle" store={store} />

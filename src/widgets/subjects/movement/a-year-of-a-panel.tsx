@@ -1,7 +1,7 @@
 /** Labs of the lesson on a year of a panel. They share one year of air, see `notebook/year.ts`. */
 import { modelOf } from '../../../box/subjects/model.ts';
 import { movement } from '../../../box/subjects/movement/subject.ts';
-import type { OwnLabSpec } from '../../lesson/Lab.tsx';
+import type { SharingLabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 import { askedRelations } from './Asked.tsx';
 import { GluedLab } from './GluedLab.tsx';
@@ -9,13 +9,13 @@ import { lifeLab } from './LifeLab.tsx';
 import { SeasonLab } from './SeasonLab.tsx';
 import { SayingsLab, WoodsLab } from './WoodsLab.tsx';
 
-const labs: Record<string, OwnLabSpec> = {
-  bottom: { relations: askedRelations, own: lifeLab('bottom') },
-  lid: { relations: [], own: lifeLab('lid') },
-  season: { relations: askedRelations, own: SeasonLab },
-  woods: { relations: [], own: WoodsLab },
-  glued: { relations: [], own: GluedLab },
-  sayings: { relations: [], own: SayingsLab },
+const labs: Record<string, SharingLabSpec> = {
+  bottom: { relations: askedRelations, component: lifeLab('bottom') },
+  lid: { relations: [], component: lifeLab('lid') },
+  season: { relations: askedRelations, component: SeasonLab },
+  woods: { relations: [], component: WoodsLab },
+  glued: { relations: [], component: GluedLab },
+  sayings: { relations: [], component: SayingsLab },
 };
 
 export const lesson = { labs, model: modelOf(movement) };

@@ -11,7 +11,7 @@ import { LidSection, PanelSection } from '../../../figures/movement/PanelSection
 import { PanelYear } from '../../../figures/movement/PanelYear.tsx';
 import { RingStrips } from '../../../figures/movement/RingStrips.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import type { LabSpec } from '../../lesson/Lab.tsx';
+import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 
 const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} />;

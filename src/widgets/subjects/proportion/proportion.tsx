@@ -11,7 +11,7 @@ import { RatioLine } from '../../../figures/proportion/RatioLine.tsx';
 import { wholeRatioText } from '../../../figures/proportion/ratio-text.ts';
 import { SixRatios } from '../../../figures/proportion/SixRatios.tsx';
 import { WantedRatio } from '../../../figures/proportion/WantedRatio.tsx';
-import type { LabSpec } from '../../lesson/Lab.tsx';
+import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 
 const Ratio = ({ value }: { value: number }) => <Quantity value={value} kind="ratio" digits={2} />;

@@ -11,7 +11,7 @@ import { heaviness } from '../../../figures/walls/heaviness.ts';
 import { SameWall } from '../../../figures/walls/SameWall.tsx';
 import { SidePush } from '../../../figures/walls/SidePush.tsx';
 import { WallSection } from '../../../figures/walls/WallSection.tsx';
-import type { LabSpec } from '../../lesson/Lab.tsx';
+import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 
 const hollow = (v: Values) => Math.min(v.insideLength, v.insideWidth, v.insideHeight) > 0;

@@ -1,0 +1,59 @@
+/** Checks on walls, diagonals and twist. Ranges are common practice. */
+import { type Check, eitherWay, type NativeRange } from '../../core/verdict.ts';
+import type { SquareValues } from './results.ts';
+
+const low = Number.NEGATIVE_INFINITY;
+/** The order of work names the same two: what to aim at, and what is still accepted. */
+export const diagonalsAim: NativeRange = { mm: [low, 0.5], inch: [low, 1 / 64] };
+export const diagonalsMost: NativeRange = { mm: [low, 1], inch: [low, 1 / 32] };
+export const rockMost: NativeRange = { mm: [low, 0.2], inch: [low, 0.008] };
+
+export const squareChecks: readonly Check<SquareValues>[] = [
+  {
+    id: 'opposite-walls-from-one-stop',
+    rule: 'opposite-walls-from-one-stop',
+    label: 'opposite walls apart at worst, each cut to its own mark',
+    kind: 'length',
+    digits: 2,
+    measure: (v) => v.wallsApart,
+    usual: { mm: [low, 0.1], inch: [low, 0.005] },
+    says: {
+      low: '',
+      high: 'Cut opposite walls against one stop: then they share its error. No clamp makes unequal walls square.',
+      inside: 'Even cut to two marks, opposite walls come out alike.',
+    },
+  },
+  {
+    id: 'diagonals',
+    rule: 'diagonals',
+    label: 'diagonals apart, as measured',
+    kind: 'length',
+    digits: 2,
+    applies: (v) => v.diagonalsApart > 0,
+    measure: (v) => v.diagonalsApart,
+    usual: diagonalsAim,
+    works: () => eitherWay(diagonalsMost),
+    says: {
+      low: '',
+      high: 'Still accepted. While the glue is wet, squeeze the longer one until half of this is gone, and measure again.',
+      breaks:
+        'Out of square. Squeeze the longer diagonal while the glue is wet; if it does not give, opposite walls are not equal.',
+      inside: 'As square as the eye and a lid ask for.',
+    },
+  },
+  {
+    id: 'twist',
+    rule: 'twist',
+    label: 'rock on a flat plate, as measured',
+    kind: 'length',
+    digits: 2,
+    applies: (v) => v.rock > 0,
+    measure: (v) => v.rock,
+    usual: rockMost,
+    says: {
+      low: '',
+      high: 'It rocks, and a flat lid touches at two corners. Press it flat while the glue is wet; later, rub the rim on abrasive on a flat plate.',
+      inside: 'It stands still enough.',
+    },
+  },
+];
