@@ -7,12 +7,13 @@ import { subjectNames } from '../box/subjects/names.ts';
 
 /** Subjects whose code shares a file: light ones, so that the pages of the whole box ask for fewer files. */
 const together: readonly (readonly string[])[] = [
-  ['walls', 'bottom', 'grooves', 'square'],
+  ['walls', 'bottom', 'grooves'],
+  ['joints', 'square'],
   ['lid', 'glue', 'finish'],
 ];
-const shelves = [
-  ...new Set(subjectNames.map((name) => together.find((set) => set.includes(name)) ?? [name])),
-];
+const shelfOf = (name: string) => together.find((set) => set.includes(name)) ?? [name];
+/** A shelf stands where its last subject does: it would take along what an earlier one of its own imports. */
+const shelves = subjectNames.map(shelfOf).filter((shelf, at) => shelf.at(-1) === subjectNames[at]);
 
 const sources = (...paths: string[]) =>
   new RegExp(`[\\\\/]src[\\\\/](${paths.join('|').replaceAll('/', '[\\\\/]')})[\\\\/]`);

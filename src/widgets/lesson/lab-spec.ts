@@ -49,14 +49,3 @@ export const lab = <Own extends OwnTable, Found extends object = object>(
     readonly solve?: (values: Values & InputsOf<Own>) => Found | Refused;
   },
 ): LabSpec => spec as unknown as LabSpec;
-
-/** The relations behind a lab's numbers. */
-export const relationsOf = (
-  spec: LabSpec | SharingLabSpec,
-  results: Readonly<Partial<Record<ResultName, Result<Values>>>>,
-): readonly Card[] =>
-  'relations' in spec
-    ? spec.relations
-    : spec.results.flatMap((row) =>
-        typeof row === 'string' ? (results[row]?.relations ?? []) : row.relations,
-      );
