@@ -5,7 +5,7 @@ import { bundles } from './src/build/bundles.ts';
 import { fetchedAgain } from './src/build/fetched-again.ts';
 import { numbersOnly } from './src/build/numbers-only.ts';
 import { offline } from './src/build/offline.ts';
-import { withoutWords } from './src/build/without-words.ts';
+import { withoutReasons } from './src/build/without-reasons.ts';
 import { woodsPlugin } from './src/build/woods-plugin.ts';
 
 // BASE_PATH hosts the site below a sub-path, SITE_URL makes its links absolute where the web asks for it.
@@ -15,7 +15,7 @@ export default defineConfig({
   trailingSlash: 'always',
   integrations: [mdx(), preact(), offline()],
   vite: {
-    plugins: [woodsPlugin(), withoutWords(), numbersOnly(), fetchedAgain()],
+    plugins: [woodsPlugin(), withoutReasons(), numbersOnly(), fetchedAgain()],
     build: {
       rolldownOptions: { output: { codeSplitting: { groups: bundles } } },
     },

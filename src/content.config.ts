@@ -4,7 +4,7 @@ import { defineCollection, reference } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { relations } from './calc/index.ts';
-import { evidences, parts, stages } from './prose/rule-words.ts';
+import { evidences, parts, stages } from './prose/rule-terms.ts';
 import { sourceSchema } from './source-schema.ts';
 
 const lessons = defineCollection({

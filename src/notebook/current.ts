@@ -8,10 +8,10 @@ import { signal } from '@preact/signals';
 import { exampleBox, exampleFor, isExample } from '../box/subjects/example.ts';
 import type { Box } from '../box/subjects/inputs.ts';
 import { type Decoded, decodeLink, decodeStore, encodeLink, encodeStore } from './codec.ts';
-import { setAside, wakeDesigns } from './designs.ts';
+import { loadDesigns, setAside } from './designs.ts';
 import { remember, stepBack, stepForward } from './history.ts';
 import { settle } from './settle.ts';
-import { keep, keeps, onOtherTab, recall } from './storage.ts';
+import { isSaving, load, onOtherTab, save } from './storage.ts';
 import { units } from './units.ts';
 
 const key = 'box';
@@ -26,10 +26,10 @@ export const refused = signal<string | undefined>(undefined);
 let awake = false;
 
 /** Loads the box kept on this device, then the one of the link. Runs once; does nothing on the server. */
-export function wake(): void {
+export function loadBox(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  const kept = recall(key);
+  const kept = load(key);
   if (kept !== undefined) {
     const decoded = decodeStore(kept);
     if (decoded.ok) currentBox.value = decoded.box;
@@ -43,11 +43,11 @@ export function wake(): void {
   units.subscribe((system) => {
     if (isExample(currentBox.peek())) currentBox.value = exampleFor(system);
   });
-  wakeDesigns();
+  loadDesigns();
   // The first call tells what was found: the example must not write over a store that could not be read.
   let found = true;
   currentBox.subscribe((box) => {
-    if (!found || !isExample(box)) keep(key, encodeStore(box));
+    if (!found || !isExample(box)) save(key, encodeStore(box));
     found = false;
   });
   openLink();
@@ -97,7 +97,7 @@ function carryAlong(): void {
     'click',
     (event) => {
       const anchor = event.target instanceof Element ? event.target.closest('a') : null;
-      if (keeps.peek() || !anchor || anchor.origin !== location.origin || anchor.hash) return;
+      if (isSaving.peek() || !anchor || anchor.origin !== location.origin || anchor.hash) return;
       const link = encodeLink(currentBox.peek());
       if (link) anchor.hash = `box=${link}&carried`;
     },

@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import type { Box } from '../box/subjects/inputs.ts';
 import { readBox } from './codec.ts';
-import { keep, onOtherTab, recall } from './storage.ts';
+import { load, onOtherTab, save } from './storage.ts';
 
 const key = 'designs';
 const version = 1;
@@ -22,10 +22,10 @@ export const unreadable = signal<string | undefined>(undefined);
 let awake = false;
 
 /** Reads the list from the device, and follows other tabs from then on. Designs that cannot be read are set aside, the others are kept. */
-export function wakeDesigns(): void {
+export function loadDesigns(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  const text = recall(key);
+  const text = load(key);
   onOtherTab(key, (changed) => {
     designs.value = readDesigns(changed).good;
   });
@@ -34,7 +34,7 @@ export function wakeDesigns(): void {
   designs.value = good;
   if (!allRead) {
     unreadable.value = text;
-    keep(`${key}.damaged`, text);
+    save(`${key}.damaged`, text);
   }
 }
 
@@ -64,13 +64,13 @@ export const writeDesigns = (list: readonly SavedDesign[]): string =>
 
 /** What is kept now, by whatever tab; this tab's list where the store cannot be read. */
 function latest(): readonly SavedDesign[] {
-  const text = recall(key);
+  const text = load(key);
   return text === undefined ? designs.value : readDesigns(text).good;
 }
 
 const store = (list: readonly SavedDesign[]): boolean => {
   designs.value = list;
-  return keep(key, writeDesigns(list));
+  return save(key, writeDesigns(list));
 };
 
 export type Saved = { ok: true } | { ok: false; why: 'same name' | 'full' | 'blocked'; message: string };

@@ -1,6 +1,6 @@
 /** What the reader guessed before looking, by guess id; kept on the device, and the same in every tab. */
 import { signal } from '@preact/signals';
-import { keep, onOtherTab, recall } from './storage.ts';
+import { load, onOtherTab, save } from './storage.ts';
 
 const key = 'guesses';
 
@@ -24,10 +24,10 @@ function read(text: string | undefined): Guesses {
 }
 
 /** Loads earlier guesses, and follows other tabs from then on. */
-export function wakeGuesses(): void {
+export function loadGuesses(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  guesses.value = read(recall(key));
+  guesses.value = read(load(key));
   onOtherTab(key, (text) => {
     guesses.value = read(text);
   });
@@ -35,7 +35,7 @@ export function wakeGuesses(): void {
 
 /** Remembers a guess beside what any tab has kept meanwhile; an empty text forgets it. */
 export function rememberGuess(id: string, text: string): void {
-  const { [id]: _old, ...others } = { ...guesses.value, ...read(recall(key)) };
+  const { [id]: _old, ...others } = { ...guesses.value, ...read(load(key)) };
   guesses.value = text === '' ? others : { ...others, [id]: text };
-  keep(key, JSON.stringify(guesses.value));
+  save(key, JSON.stringify(guesses.value));
 }

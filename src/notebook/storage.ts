@@ -1,5 +1,5 @@
 /**
- * The device's store under one prefix. Private windows and full disks refuse it: then `keeps` turns false, the page says
+ * The device's store under one prefix. Private windows and full disks refuse it: then `isSaving` turns false, the page says
  * so, and the box travels to the next page in its address.
  */
 import { signal } from '@preact/signals';
@@ -7,22 +7,22 @@ import { signal } from '@preact/signals';
 const prefix = 'rule-and-reason.';
 
 /** Whether the last attempt to keep something worked. */
-export const keeps = signal(true);
+export const isSaving = signal(true);
 
-/** Keeps a text; tells whether it worked. */
-export function keep(key: string, text: string): boolean {
+/** Saves a text; tells whether it worked. */
+export function save(key: string, text: string): boolean {
   try {
     localStorage.setItem(prefix + key, text);
-    keeps.value = true;
+    isSaving.value = true;
     return true;
   } catch {
-    keeps.value = false;
+    isSaving.value = false;
     return false;
   }
 }
 
 /** The text kept under this key, if any. */
-export function recall(key: string): string | undefined {
+export function load(key: string): string | undefined {
   try {
     return localStorage.getItem(prefix + key) ?? undefined;
   } catch {

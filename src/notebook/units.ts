@@ -4,7 +4,7 @@
  */
 import { signal } from '@preact/signals';
 import type { UnitSystem } from '../units/index.ts';
-import { keep } from './storage.ts';
+import { save } from './storage.ts';
 
 export const units = signal<UnitSystem>(
   typeof document !== 'undefined' && document.documentElement.dataset.units === 'inch' ? 'inch' : 'mm',
@@ -14,5 +14,5 @@ export const units = signal<UnitSystem>(
 export function chooseUnits(system: UnitSystem): void {
   units.value = system;
   document.documentElement.dataset.units = system;
-  keep('units', system);
+  save('units', system);
 }

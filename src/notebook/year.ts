@@ -4,7 +4,7 @@ import { climates } from '../calc/air/climates.ts';
 import { halfYearLater, type YearOfAir } from '../calc/air/year.ts';
 import { monthlyWave, PEAK_DAYS, type Reading, yearFromReadings } from '../calc/air/year-from-readings.ts';
 import { isRefused, type Refused } from '../calc/core/refusal.ts';
-import { keep, recall } from './storage.ts';
+import { load, save } from './storage.ts';
 
 /** Kinds of indoor climate to start from. */
 export const kindsOfClimate = climates.filter((each) => each.where === 'indoors');
@@ -64,17 +64,17 @@ export function readYear(text: string): YearChoice {
 }
 
 /** Loads the year kept on this device, once. */
-export function wakeYear(): void {
+export function loadYear(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  const kept = recall(key);
+  const kept = load(key);
   if (kept !== undefined) yearChoice.value = readYear(kept);
 }
 
 /** Changes the choice and keeps it. */
 export function chooseYear(part: Partial<YearChoice>): void {
   yearChoice.value = { ...yearChoice.value, ...part };
-  keep(key, JSON.stringify(yearChoice.value));
+  save(key, JSON.stringify(yearChoice.value));
 }
 
 /** The air of the box: temperature in °C, humidity at its driest and dampest in %. */

@@ -67,7 +67,7 @@ test('mending what cannot be built leads on to what is left, of which only the h
   const first = async () => (await page.locator('.refusals li').allTextContents())[0] ?? '';
   const before = await first();
   expect(before).not.toBe('');
-  await page.getByRole('button', { name: 'mend it' }).first().click();
+  await page.getByRole('button', { name: 'fix it' }).first().click();
   await expect.poll(first).not.toBe(before);
   if ((await heading.count()) > 0) await expect(heading).toBeFocused();
 });

@@ -158,8 +158,8 @@ test.describe('the focus stays with the reader', () => {
   test('who mends what cannot be built, until nothing is left to mend', async ({ page }) => {
     await open(page, myBoxWith({ grooveDepth: 15 }));
     const refusals = page.locator('.refusals');
-    for (let reasons = 0; reasons < 10 && (await named(page, 'mend it').count()) > 0; reasons++)
-      await press(named(page, 'mend it').first(), refusals);
+    for (let reasons = 0; reasons < 10 && (await named(page, 'fix it').count()) > 0; reasons++)
+      await press(named(page, 'fix it').first(), refusals);
     await expect(refusals.getByRole('status')).toHaveText('It can be built now');
     await page.keyboard.press('Tab');
     await expect(refusals).toHaveCount(0);

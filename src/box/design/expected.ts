@@ -27,7 +27,7 @@ export function cutOf(design: Design & { readonly plan: Plan }): { cut: Cut; lid
     cut: {
       height: plan.height,
       wall: plan.wall,
-      mitred: isMitered(box),
+      mitered: isMitered(box),
       steps: Math.floor(fingers / 2),
       lidClearance: fromLid[0],
     },

@@ -11,7 +11,7 @@ export interface Refusal {
   /** What is impossible, with its numbers. */
   readonly what: string;
   /** The change that mends it, with a number. */
-  readonly mend: string;
+  readonly fix: string;
   /** The input to change and the value that mends it, in the stored unit of its field. */
   readonly field?: keyof Box | undefined;
   readonly to?: number | string | undefined;
@@ -53,14 +53,14 @@ export function refuse(condition: Condition, v: Values): Refusal {
   const row: Field = fields[field];
   const what = condition.what(v);
   if (typeof wanted === 'string' && row.type === 'choice')
-    return { id, what, mend: `Choose “${row.options[wanted]}” under “${row.label}”.`, field, to: wanted };
+    return { id, what, fix: `Choose “${row.options[wanted]}” under “${row.label}”.`, field, to: wanted };
   if (typeof wanted !== 'number' || !Number.isFinite(wanted) || row.type !== 'number' || limit === 'choose')
-    return { id, what, mend: `No ${row.label} mends this alone: change the other sizes first.`, field };
+    return { id, what, fix: `No ${row.label} mends this alone: change the other sizes first.`, field };
   const to = safe(wanted, limit);
   const round = limit === 'least' ? 'up' : 'down';
-  const mend = once(
+  const fix = once(
     format(to, row.kind, { system: 'mm', round, digits: row.digits }),
     format(to, row.kind, { system: 'inch', round }),
   );
-  return { id, what, mend: `Make the ${row.label} at ${limit} ${mend}.`, field, to };
+  return { id, what, fix: `Make the ${row.label} at ${limit} ${fix}.`, field, to };
 }

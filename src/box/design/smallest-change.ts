@@ -23,7 +23,7 @@ export interface Change {
   readonly steps: number;
 }
 
-/** What a maker does not change to please a rule: the contents, the air, the board at hand, a hand's push, one's own errors. */
+/** What a maker does not change to satisfy a rule: the contents, the air, the board at hand, a hand's push, one's own errors. */
 const given: readonly NumberName[] = [
   'contentsLength',
   'contentsWidth',

@@ -10,7 +10,7 @@ export interface Shortage {
   readonly of: 'length' | 'width' | 'thickness';
   readonly by: number;
   readonly what: string;
-  readonly mend: string;
+  readonly fix: string;
   readonly field: keyof Box;
   /** A value of that field with which nothing is short. */
   readonly to: number;
@@ -35,7 +35,7 @@ export function shortagesOf(
         what: matched
           ? `Two matching slices of ${both(thickness)} need a board ${both(needed)} thick: yours is short by ${both(needed - box.boardThickness)}.`
           : `Parts of ${both(thickness)} need a board ${both(needed)} thick before planing: yours is short by ${both(needed - box.boardThickness)}.`,
-        mend: matched ? 'Take a thicker board, or cut the walls from one strip.' : 'Take a thicker board.',
+        fix: matched ? 'Take a thicker board, or cut the walls from one strip.' : 'Take a thicker board.',
         field: 'boardThickness',
         to: needed,
       },
@@ -48,7 +48,7 @@ export function shortagesOf(
             of: 'length' as const,
             by: length,
             what: `The board is shorter than the ${label(piece.name)} by ${both(length)}.`,
-            mend: `Take a board at least ${both(piece.length)} long.`,
+            fix: `Take a board at least ${both(piece.length)} long.`,
             field: 'boardLength' as const,
             to: piece.length,
           },
@@ -60,7 +60,7 @@ export function shortagesOf(
             of: 'width' as const,
             by: width,
             what: `The board is narrower than the ${label(piece.name)} by ${both(width)}.`,
-            mend: `Take a board ${both(piece.width)} wide, or glue the part up from narrower pieces.`,
+            fix: `Take a board ${both(piece.width)} wide, or glue the part up from narrower pieces.`,
             field: 'boardWidth' as const,
             to: piece.width,
           },
@@ -75,7 +75,7 @@ export function shortagesOf(
             of: 'length',
             by: cutUp - box.boardLength,
             what: `Walls that follow each other around the box need ${both(cutUp)} of board: yours is short by ${both(cutUp - box.boardLength)}, so they are cut in several runs.`,
-            mend: 'Take a longer board, or let the grain pattern break at a corner.',
+            fix: 'Take a longer board, or let the grain pattern break at a corner.',
             field: 'boardLength',
             to: cutUp,
           },

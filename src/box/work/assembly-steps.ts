@@ -2,9 +2,9 @@
 import { leanFromDiagonals } from '../../calc/square/diagonals.ts';
 import { diagonalsAim, diagonalsMost, rockMost } from '../subjects/square/verdicts.ts';
 import type { Amounts } from './amounts.ts';
+import { mm, panel, say } from './say.ts';
 import type { Planned, Step } from './step.ts';
 import { openTime } from './times.ts';
-import { mm, panel, say } from './words.ts';
 
 /** Diagonals may differ by this, mm, and the box may rock by this. */
 const [aim, most, rock] = [diagonalsAim, diagonalsMost, rockMost].map(({ mm: [, high] }) => high) as [

@@ -1,6 +1,7 @@
 /** Joints and grooves: which comes first depends on the joint. */
+
+import { mm, panel, say, size, type Words } from './say.ts';
 import type { Planned, Step } from './step.ts';
-import { mm, panel, say, size, type Words } from './words.ts';
 
 /** Cuts of the joint before the glue-up; keys come after it. */
 export function jointSteps(design: Planned): Step[] {

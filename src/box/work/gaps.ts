@@ -3,7 +3,7 @@
 import { practice } from '../core/practice.ts';
 import type { Design } from '../design/design.ts';
 import type { FittedPanel } from '../design/panel-hold.ts';
-import { type Amount, gap, mm } from './words.ts';
+import { type Amount, gap, mm } from './say.ts';
 
 export interface Gap {
   readonly what: string;

@@ -4,9 +4,9 @@ import { INCH } from '../../units/index.ts';
 import type { Corner } from '../design/joints/joint.ts';
 import { keyLeg, splineSection } from '../design/joints/miter.ts';
 import { isMitered } from '../subjects/joints/corners.ts';
+import { type Amount, mm, say, size, type Words } from './say.ts';
 import type { SetUp } from './set-ups.ts';
 import type { Planned } from './step.ts';
-import { type Amount, mm, say, size, type Words } from './words.ts';
 
 const angle = (value: number): Amount => ({ value, kind: 'angle', digits: 1 });
 /** What a caliper reads: 1/64 in would hide a fit. */

@@ -1,8 +1,8 @@
 /** Surface, finish, and the lid, which is fitted after the finish. */
 import type { Amounts } from './amounts.ts';
 import { cautionForPanel } from './panel-steps.ts';
+import { gap, mm, panel, say, sizeOf } from './say.ts';
 import type { Planned, Step } from './step.ts';
-import { gap, mm, panel, say, sizeOf } from './words.ts';
 
 const volume = (value: number) => ({ value, kind: 'volume', digits: 1 }) as const;
 

@@ -1,7 +1,8 @@
 /** Set-ups of the liner of a lift-off lid: its four strips, and what is planed off them above the rim. */
+
+import { gap, say, sizeOf } from './say.ts';
 import type { SetUp } from './set-ups.ts';
 import type { Planned } from './step.ts';
-import { gap, say, sizeOf } from './words.ts';
 
 export function linerSetUps({ parts, box }: Planned): SetUp[] {
   const long = parts.find(({ name }) => name === 'liner-left');

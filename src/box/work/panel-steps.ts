@@ -3,8 +3,8 @@ import { shortestMachineLength } from '../../calc/board/stock.ts';
 import { practice } from '../core/practice.ts';
 import type { FittedPanel } from '../design/panel-hold.ts';
 import type { CautionName } from './cautions.ts';
+import { gap, mm, panel, say, sizeOf } from './say.ts';
 import type { Planned, Step } from './step.ts';
-import { gap, mm, panel, say, sizeOf } from './words.ts';
 
 /** Plywood is cut, not planed. Solid wood shorter than 12 in, or thinner than most planers take, needs a hand plane, a carrier or a sled. */
 export const cautionForPanel = (

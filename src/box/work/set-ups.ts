@@ -4,8 +4,8 @@ import { bottomRabbet } from '../design/panels.ts';
 import type { Groove } from '../design/part.ts';
 import { jointSetUps, lengthSetUps } from './joint-set-ups.ts';
 import { linerSetUps } from './liner-set-ups.ts';
+import { type Amount, mm, panel, say, type Words } from './say.ts';
 import { groovesOnStrip, type Planned } from './step.ts';
-import { type Amount, mm, panel, say, type Words } from './words.ts';
 
 export interface Setting {
   readonly what: string;

@@ -2,7 +2,7 @@
 import type { Design } from '../design/design.ts';
 import type { Plan } from '../design/plan.ts';
 import type { CautionName } from './cautions.ts';
-import type { Words } from './words.ts';
+import type { Words } from './say.ts';
 
 export interface Step {
   /** Permanent name, unique within a box's steps. */

@@ -2,8 +2,8 @@
 import { INCH } from '../../units/index.ts';
 import { stockOf } from '../stock/stock.ts';
 import { isMitered } from '../subjects/joints/corners.ts';
+import { mm, say, size, type Words } from './say.ts';
 import type { Planned, Step } from './step.ts';
-import { mm, say, size, type Words } from './words.ts';
 
 const percent = (value: number) => ({ value, kind: 'percent', digits: 0 }) as const;
 

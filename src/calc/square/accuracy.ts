@@ -25,7 +25,7 @@ export interface Cut {
   readonly height: number;
   readonly wall: number;
   /** Miters close at 45°, all other joints at square ends. */
-  readonly mitred: boolean;
+  readonly mitered: boolean;
   /** Steps of a finger jig on each end; 0 for joints without one. */
   readonly steps: number;
   /** Running clearance the lid is cut for. */
@@ -49,7 +49,7 @@ function boxOf(cut: Cut, errors: Errors, draw: (largest: number) => number): Exp
   // Where opposite parts differ, the four corners cannot all be square; the last one takes the difference.
   const mismatch = Math.max(Math.abs(side1 - side2), Math.abs(end1 - end2));
   let corner: number;
-  if (cut.mitred) {
+  if (cut.mitered) {
     let angle = 0;
     for (let index = 0; index < 8; index++) angle += draw(errors.angle);
     corner = cut.wall * Math.SQRT2 * Math.abs(Math.sin(angle * radians)) + mismatch / Math.SQRT2;
@@ -71,7 +71,7 @@ export function worstCase(cut: Cut, errors: Errors): Expected {
   const mismatch = 2 * errors.length;
   const radians = Math.PI / 180;
   return {
-    corner: cut.mitred
+    corner: cut.mitered
       ? cut.wall * Math.SQRT2 * Math.sin(Math.min(90, 8 * errors.angle) * radians) + mismatch / Math.SQRT2
       : cut.height * Math.tan(errors.angle * radians) + 2 * cut.steps * errors.step,
     square: mismatch / 2,

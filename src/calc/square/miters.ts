@@ -15,7 +15,7 @@ const error = { name: 'error of each cut', unit: 'deg', range: [0, 2] } as const
 const thickness = { name: 'thickness at the miter', unit: 'mm', range: [1, 50] } as const;
 
 /** Gap at the last corner of a mitered box when all eight cuts are off the same way and three corners are held closed. */
-export const mitreGapAdded = relation({
+export const miterGapAdded = relation({
   id: 'mitre-gap-added',
   title: 'Gap at the last corner, all cuts off the same way',
   result: { symbol: 'g', name: 'gap at the last corner', unit: 'mm' },
@@ -28,7 +28,7 @@ export const mitreGapAdded = relation({
 });
 
 /** The same gap where the eight errors are independent: their sum grows with the square root of eight. */
-export const mitreGapRandom = relation({
+export const miterGapRandom = relation({
   id: 'mitre-gap-random',
   title: 'Gap at the last corner, each cut off its own way',
   result: { symbol: 'g', name: 'usual gap at the last corner', unit: 'mm' },
@@ -40,7 +40,7 @@ export const mitreGapRandom = relation({
 });
 
 /** How far the fourth miter opens when one of two opposite parts is too long and three corners are held closed. */
-export const mitreGapOfLength = relation({
+export const miterGapOfLength = relation({
   id: 'mitre-gap-of-length',
   title: 'Miter that a part too long holds open',
   result: { symbol: 'g', name: 'gap at the last corner', unit: 'mm' },

@@ -7,7 +7,7 @@ import type { Design } from '../../box/design/design.ts';
 import { CornerXray } from '../grooves/CornerXray.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
-import { isStopped, type Panel, panelOf, shown, wordsOf } from './corner-cuts.ts';
+import { describe, isStopped, type Panel, panelOf, shown } from './corner-cuts.ts';
 import { Measured } from './Measured.tsx';
 import type { Placing } from './paths.ts';
 import { SectionPicture } from './SectionPicture.tsx';
@@ -96,7 +96,7 @@ export function CornerSection({ design }: { design: Design }) {
       <Drawing
         view={[0, 0, sheet, half + 130]}
         title="Corners cut level through the grooves, from above"
-        description={panels.map(wordsOf).join(' ')}
+        description={panels.map(describe).join(' ')}
       >
         {panels.map((panel, index) => (
           <OnePanel

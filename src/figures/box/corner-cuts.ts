@@ -67,7 +67,7 @@ export function isStopped({ wall, startOpen, stopOpen }: Groove, end: 'front' | 
 }
 
 /** What happens to the grooves of a corner, in a sentence. */
-export const wordsOf = (panel: Panel) => {
+export const describe = (panel: Panel) => {
   const stopped = panel.grooves.filter((groove) => isStopped(groove, panel.end));
   return stopped.length > 0
     ? `The ${panel.of} groove stops short in the ${stopped.map(({ wall }) => wall).join(' and ')}: cut through, it would leave a hole outside.`

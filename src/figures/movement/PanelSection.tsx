@@ -4,7 +4,8 @@
  */
 
 import type { Values } from '../../box/subjects/index.ts';
-import { type Part, panelOf, playAt } from '../../box/subjects/movement/panel-state.ts';
+import { panelOf, playAt } from '../../box/subjects/movement/panel-state.ts';
+import type { PanelName } from '../../box/subjects/movement/results.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';
@@ -58,7 +59,7 @@ function Edges({
   );
 }
 
-export function PanelSection({ values: v, part = 'bottom' }: { values: Values; part?: Part }) {
+export function PanelSection({ values: v, part = 'bottom' }: { values: Values; part?: PanelName }) {
   const { groove, width, play, thickness } = panelOf(v, part);
   const whole = 346 / v.outsideWidth;
   const scale = edge.groove / groove;

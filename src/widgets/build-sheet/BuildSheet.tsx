@@ -73,9 +73,9 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
         <section class="refusals">
           <h2>This cannot be built yet</h2>
           <ul>
-            {refusals.map(({ id, what, mend }) => (
+            {refusals.map(({ id, what, fix }) => (
               <li key={id}>
-                {what} {mend}
+                {what} {fix}
               </li>
             ))}
           </ul>

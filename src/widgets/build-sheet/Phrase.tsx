@@ -1,5 +1,5 @@
 /** A sentence of the work with its numbers in the reader's units. */
-import type { Words } from '../../box/work/words.ts';
+import type { Words } from '../../box/work/say.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 
 export function Phrase({ words }: { words: Words }) {

@@ -2,7 +2,7 @@
 
 import { useRef } from 'preact/hooks';
 import { damaged, refused } from '../../notebook/current.ts';
-import { keeps } from '../../notebook/storage.ts';
+import { isSaving } from '../../notebook/storage.ts';
 import { href } from '../kit/href.ts';
 
 export default function Damaged() {
@@ -41,7 +41,7 @@ export default function Damaged() {
           </p>
         </div>
       )}
-      {!keeps.value && (
+      {!isSaving.value && (
         <p class="notice" role="alert">
           This device does not let the page keep your box: its store is blocked or full. The links of this
           site take the box along; to have it tomorrow, save it as a file or copy a link, in{' '}

@@ -8,9 +8,9 @@ import type { Model } from '../../box/subjects/model.ts';
 import type { Working } from '../../calc/core/working.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { UnitSystem } from '../../units/index.ts';
+import { fetchReasons } from './reasons.ts';
 import { useOpen } from './use-open.ts';
 import type { WhyProps } from './Why.tsx';
-import { fetchWords } from './words.ts';
 
 /** The reason's component: provided while pages are built, fetched in the browser with the first reason that is opened. */
 const panel = signal<FunctionComponent<WhyProps> | undefined>(undefined);
@@ -31,7 +31,7 @@ function NotFetched() {
 }
 
 function fetchWhy(): void {
-  void fetchWords();
+  void fetchReasons();
   import('./Why.tsx').then(
     ({ Why }) => {
       panel.value = Why;

@@ -9,7 +9,7 @@ import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { format, type UnitSystem } from '../../units/index.ts';
 import { href } from './href.ts';
 import { kindOfUnit } from './kind-of-unit.ts';
-import { words, wordsMissing } from './words.ts';
+import { reasons, reasonsMissing } from './reasons.ts';
 
 /** Decimals of an input: pure numbers such as a coefficient of 0.00248 need as many as they have. */
 const digitsOf = (spec: SymbolSpec) => (kindOfUnit(spec) === 'number' ? undefined : 2);
@@ -77,11 +77,11 @@ function Equation({ mathml }: { mathml: string }) {
 
 export function Why({ working, rule, units }: WhyProps) {
   const { of, given, outside: beyond } = working;
-  const said = words.value[of.id];
+  const said = reasons.value[of.id];
   if (!said)
     return (
       <p class="reason" role="status">
-        {wordsMissing.value
+        {reasonsMissing.value
           ? 'The reason could not be fetched. Close this and open it again.'
           : 'One moment …'}
       </p>

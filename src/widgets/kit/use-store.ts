@@ -11,7 +11,7 @@ import { exampleBox } from '../../box/subjects/example.ts';
 import type { Values } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
 import { compute, type Model, modelOf } from '../../box/subjects/model.ts';
-import { change, currentBox, wake } from '../../notebook/current.ts';
+import { change, currentBox, loadBox } from '../../notebook/current.ts';
 import { units } from '../../notebook/units.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { useNear } from './use-near.ts';
@@ -40,7 +40,7 @@ const bare = modelOf();
 export function useStore({ results }: Model = bare, pins?: Partial<Box>): Store {
   const live = useSignal(false);
   useEffect(() => {
-    wake();
+    loadBox();
     live.value = true;
   }, []);
   const pinned = useSignal<Partial<Box> | undefined>(pins);

@@ -10,7 +10,7 @@ import type { ResultName } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
 import { compute, type Model } from '../../box/subjects/model.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
-import { guesses, rememberGuess, wakeGuesses } from '../../notebook/predictions.ts';
+import { guesses, loadGuesses, rememberGuess } from '../../notebook/predictions.ts';
 import { units } from '../../notebook/units.ts';
 import { fieldUnit } from '../../units/index.ts';
 import { readNumber } from '../kit/read-number.ts';
@@ -91,7 +91,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
   };
 
   useEffect(() => {
-    wakeGuesses();
+    loadGuesses();
     const earlier = guesses.value[id];
     // What is being typed goes before what was guessed earlier.
     if (earlier !== undefined && text.value === '') {

@@ -57,9 +57,9 @@ export function Board({ design }: { design: Design }) {
         {counted(stock.boards, 'board')}, {counted(stock.slices.length, 'slice')};{' '}
         {format(stock.used * 100, 'percent', { system: 'mm', digits: 0 })} of their faces becomes parts.
       </p>
-      {stock.shortages.map(({ what, mend }) => (
+      {stock.shortages.map(({ what, fix }) => (
         <p key={what} class="message">
-          {what} {mend}
+          {what} {fix}
         </p>
       ))}
       <BoardLayout design={design} stock={stock} />

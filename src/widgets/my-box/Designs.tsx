@@ -4,7 +4,7 @@ import { useEffect, useId, useRef } from 'preact/hooks';
 import { exampleFor } from '../../box/subjects/example.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
 import { change, currentBox, linkToBox, redo, undo } from '../../notebook/current.ts';
-import { saveDesign, unreadable, wakeDesigns } from '../../notebook/designs.ts';
+import { loadDesigns, saveDesign, unreadable } from '../../notebook/designs.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
 import { canRedo, canUndo } from '../../notebook/history.ts';
 import { units } from '../../notebook/units.ts';
@@ -17,7 +17,7 @@ export function Designs({ onCompare }: { onCompare: (box: Box | undefined) => vo
   const said = useSignal('');
   /** A design of the same name is kept: replace it? */
   const asks = useSignal(false);
-  useEffect(wakeDesigns, []);
+  useEffect(loadDesigns, []);
   /** The link, where it could not be copied. */
   const shown = useSignal('');
   /** Where the reader goes on once the question about a name is answered. */

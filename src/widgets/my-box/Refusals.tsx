@@ -25,9 +25,9 @@ export function Refusals({ refusals, store }: { refusals: readonly Refusal[]; st
         {refusals.length > 1 && `, for ${refusals.length} reasons`}
       </h2>
       <ul>
-        {refusals.map(({ id, what, mend, field, to }) => (
+        {refusals.map(({ id, what, fix, field, to }) => (
           <li key={id}>
-            {what} {mend}{' '}
+            {what} {fix}{' '}
             {field !== undefined && to !== undefined && (
               <button
                 type="button"
@@ -39,7 +39,7 @@ export function Refusals({ refusals, store }: { refusals: readonly Refusal[]; st
                   store.set({ [field]: to });
                 }}
               >
-                mend it
+                fix it
               </button>
             )}
           </li>

@@ -1,4 +1,4 @@
-/** Under a verdict that is not usual: the smallest change that would please the rule, and the way to accept it on purpose. */
+/** Under a verdict that is not usual: the smallest change that would satisfy the rule, and the way to accept it on purpose. */
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import type { Verdict } from '../../box/core/verdict.ts';

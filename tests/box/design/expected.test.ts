@@ -11,12 +11,12 @@ const cut = (changes: Partial<Box> = {}) =>
   cutOf(designBox({ ...exampleBox, ...changes }) as Design & { readonly plan: Plan });
 
 test('the example: 45 mm high, 9.5 mm thick, square ends; five fingers are two steps of the jig', () => {
-  expect(cut().cut).toMatchObject({ height: 45, wall: 9.5, mitred: false, steps: 2 });
+  expect(cut().cut).toMatchObject({ height: 45, wall: 9.5, mitered: false, steps: 2 });
 });
 
 test('only finger joints have a jig, only miters close at 45°', () => {
-  expect(cut({ joint: 'keyed-mitre' }).cut).toMatchObject({ mitred: true, steps: 0 });
-  expect(cut({ joint: 'dovetail' }).cut).toMatchObject({ mitred: false, steps: 0 });
+  expect(cut({ joint: 'keyed-mitre' }).cut).toMatchObject({ mitered: true, steps: 0 });
+  expect(cut({ joint: 'dovetail' }).cut).toMatchObject({ mitered: false, steps: 0 });
 });
 
 test('a lift-off lid has its room on both sides of the liner, a hinged lid none that could jam', () => {

@@ -77,8 +77,8 @@ test(
       fc.property(anyBox, (some) => {
         const design = designBox({ ...exampleBox, ...some });
         expect(strayNumbers(design)).toEqual([]);
-        for (const { id, what, mend } of design.refusals)
-          for (const text of [id, what, mend]) expect(text.length).toBeGreaterThan(4);
+        for (const { id, what, fix } of design.refusals)
+          for (const text of [id, what, fix]) expect(text.length).toBeGreaterThan(4);
       }),
       { numRuns: 2000 },
     );

@@ -101,12 +101,12 @@ describe('the first impossible thing and its cure', () => {
 });
 
 test('a refusal says what is wrong and what to do, in both units', () => {
-  const { what, mend } = first({ grooveDepth: 12 })!;
+  const { what, fix } = first({ grooveDepth: 12 })!;
   // Numbers and units are held together by spaces that do not break.
   const plain = (text: string) => text.replaceAll('\u00a0', ' ');
-  expect({ what: plain(what), mend: plain(mend) }).toEqual({
+  expect({ what: plain(what), fix: plain(fix) }).toEqual({
     what: 'The bottom’s groove is 12 mm (15/32 in) deep and the wall 9.5 mm (3/8 in) thick: it comes out of the other face.',
-    mend: 'Make the depth of the bottom groove at most 3.1 mm (7/64 in).',
+    fix: 'Make the depth of the bottom groove at most 3.1 mm (7/64 in).',
   });
 });
 

@@ -1,4 +1,4 @@
-/** What would please a rule: found by search, checked by hand. */
+/** What would satisfy a rule: found by search, checked by hand. */
 import { describe, expect, test } from 'vitest';
 import { judge } from '../../../src/box/core/verdict.ts';
 import { smallestChanges } from '../../../src/box/design/smallest-change.ts';
@@ -15,7 +15,7 @@ const { checks } = wholeModel;
 const check = (rule: string, label?: string) =>
   checks.find((one) => one.rule === rule && (!label || one.label === label))!;
 
-describe('the smallest change that pleases a rule', () => {
+describe('the smallest change that satisfies a rule', () => {
   test('for a bottom of 4 mm is the next step to 1/4 in', () => {
     // Usual from 6 mm or 1/4 in: in steps of 0.5 mm the first that passes is 6, in steps of 1/32 in it is 1/4 in.
     const box: Box = { ...exampleBox, bottomThickness: 4, bottomTongue: 4 };

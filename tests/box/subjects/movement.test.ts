@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
-import { changeOf, methodWords, playAt } from '../../../src/box/subjects/movement/panel-state.ts';
-import { woodNote } from '../../../src/box/wood/wood-words.ts';
+import { changeOf, methodSays, playAt } from '../../../src/box/subjects/movement/panel-state.ts';
+import { woodNote } from '../../../src/box/wood/labels.ts';
 import { woods } from '../../../src/box/wood/woods.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
@@ -97,24 +97,24 @@ describe('one sixteenth of an inch off the width', () => {
 
 describe('the method', () => {
   test('is the coefficient while the wood stays within 6 to 14 %, and the box says so', () => {
-    expect(methodWords(of(), 'bottom')).toContain('coefficient method. Both moisture contents lie between');
+    expect(methodSays(of(), 'bottom')).toContain('coefficient method. Both moisture contents lie between');
   });
   test('is the shrinkage for the direction that leaves 6 to 14 %, and the box says why', () => {
-    const words = methodWords(of({ humidityDamp: 80 }), 'bottom');
+    const words = methodSays(of({ humidityDamp: 80 }), 'bottom');
     expect(words).toContain('To the dampest: shrinkage method');
     expect(words).toContain('To the driest: coefficient method');
   });
   test('gives no number for teak beyond 14 %, and says why; its checks say that they cannot judge', () => {
     const v = of({ species: 'teak', humidityDamp: 80 });
     expect(v.bottomGapNeeded).toBeNaN();
-    expect(methodWords(v, 'bottom')).toContain('stops growing well below 30 %');
+    expect(methodSays(v, 'bottom')).toContain('stops growing well below 30 %');
     expect(stateOf('gap beside the bottom', { species: 'teak', humidityDamp: 80 })).toBe('unknown');
   });
   test('plywood has one figure, and none below the 7 % it was measured from', () => {
     const v = of({ bottom: 'plywood' });
     expect(v.bottomSwelling).toBeCloseTo(v.bottomWidth * 0.00021 * (v.moistureDamp - v.moistureToday), 9);
     expect(v.bottomEngagement).toBeNaN();
-    expect(methodWords(v, 'bottom')).toContain('from 7 to 20 %');
+    expect(methodSays(v, 'bottom')).toContain('from 7 to 20 %');
   });
 });
 

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { type Design, designBox } from '../../../src/box/design/design.ts';
 import { shownSize } from '../../../src/box/design/shown-size.ts';
 import { stockOf } from '../../../src/box/stock/stock.ts';
-import { plainly } from '../../../src/box/work/words.ts';
+import { plainly } from '../../../src/box/work/say.ts';
 import { workOf } from '../../../src/box/work/work.ts';
 import { wallTemplates } from '../../../src/figures/template/wall-template.ts';
 import { format } from '../../../src/units/index.ts';

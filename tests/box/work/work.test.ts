@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { designBox } from '../../../src/box/design/design.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { cautions } from '../../../src/box/work/cautions.ts';
-import { plainly, say } from '../../../src/box/work/words.ts';
+import { plainly, say } from '../../../src/box/work/say.ts';
 import { workOf } from '../../../src/box/work/work.ts';
 import { exampleBox } from '../reckoned-box.ts';
 

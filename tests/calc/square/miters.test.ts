@@ -1,6 +1,6 @@
 /** The last corner of a mitered box: against the published arithmetic of miters. */
 import { describe, expect, test } from 'vitest';
-import { mitreGapAdded, mitreGapOfLength, mitreGapRandom } from '../../../src/calc/square/miters.ts';
+import { miterGapAdded, miterGapOfLength, miterGapRandom } from '../../../src/calc/square/miters.ts';
 
 describe('the gap at the last corner of a mitered box', () => {
   // By hand: 10 √2 sin 0.8° = 14.142 × 0.013962 = 0.1975, and so on.
@@ -11,12 +11,12 @@ describe('the gap at the last corner of a mitered box', () => {
     [6, 0.5, 0.5919],
     [12, 0.25, 0.5923],
   ])('for %f mm walls and %f° a cut is about %f mm', (t, e, expected) => {
-    expect(mitreGapAdded.compute({ t, e })).toBeCloseTo(expected, 3);
+    expect(miterGapAdded.compute({ t, e })).toBeCloseTo(expected, 3);
   });
 
   test('is about a third when each cut errs its own way: √8 instead of 8', () => {
     // Small angles: √8 / 8 = 0.354.
-    expect(mitreGapRandom.compute({ t: 10, e: 0.1 }) / mitreGapAdded.compute({ t: 10, e: 0.1 })).toBeCloseTo(
+    expect(miterGapRandom.compute({ t: 10, e: 0.1 }) / miterGapAdded.compute({ t: 10, e: 0.1 })).toBeCloseTo(
       0.3536,
       3,
     );
@@ -25,5 +25,5 @@ describe('the gap at the last corner of a mitered box', () => {
 
 test('a miter opens across its face by the part of the difference that lies square to it', () => {
   // A part 0.5 mm too long, moved along itself; the face lies at 45°: 0.5 cos 45°.
-  expect(mitreGapOfLength.compute({ d: 0.5 })).toBeCloseTo(0.5 * Math.cos(Math.PI / 4), 12);
+  expect(miterGapOfLength.compute({ d: 0.5 })).toBeCloseTo(0.5 * Math.cos(Math.PI / 4), 12);
 });

@@ -7,15 +7,15 @@ import { relations } from '../../../src/calc/index.ts';
 import { changeByCoefficient } from '../../../src/calc/movement/movement.ts';
 import { gapPerSide } from '../../../src/calc/movement/panel.ts';
 import { equationOf } from '../../../src/prose/equation.ts';
+import { provideReasons } from '../../../src/widgets/kit/reasons.ts';
 import { Why } from '../../../src/widgets/kit/Why.tsx';
-import { provideWords } from '../../../src/widgets/kit/words.ts';
 
 /** The answer as text, without its marks of style. */
 function answer(working: Working): string {
   const { of } = working;
   const names = Object.fromEntries(Object.entries(of.inputs).map(([symbol, { name }]) => [symbol, name]));
   const said = { title: '', evidence: '', source: '', names, ...equationOf(of as Relation) };
-  provideWords({ [of.id]: said });
+  provideReasons({ [of.id]: said });
   return renderToString(<Why working={working} units="mm" />)
     .replace(/<[^>]*>/g, '')
     .replaceAll('\u00a0', ' ');

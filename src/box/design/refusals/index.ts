@@ -38,7 +38,7 @@ export function unreadable(box: Box): Refusal[] {
         what: Number.isFinite(box[name])
           ? `The ${label} is far beyond any box.`
           : `The ${label} is not a number.`,
-        mend: `Give one from ${low} to ${high}.`,
+        fix: `Give one from ${low} to ${high}.`,
         field: name,
         to: above ? high : low,
       };

@@ -1,6 +1,6 @@
 /** The wood of the box, and how it is sawn. */
 import { choice, number } from '../../core/inputs.ts';
-import { woodLabel, woodNote } from '../../wood/wood-words.ts';
+import { woodLabel, woodNote } from '../../wood/labels.ts';
 import { woods } from '../../wood/woods.ts';
 
 export const movementInputs = {

@@ -4,12 +4,10 @@ import { isRefused, type Refused } from '../../../calc/core/refusal.ts';
 import { plywoodMovement } from '../../../calc/movement/lengthwise.ts';
 import { type Movement, movement, widthFigures } from '../../../calc/movement/movement.ts';
 import { woodById } from '../../wood/woods.ts';
-import type { MovementValues } from './results.ts';
-
-export type Part = 'bottom' | 'lid';
+import type { MovementValues, PanelName } from './results.ts';
 
 /** Sizes of one panel as figures need them, mm. */
-export function panelOf(v: MovementValues, part: Part) {
+export function panelOf(v: MovementValues, part: PanelName) {
   return part === 'bottom'
     ? { width: v.bottomWidth, groove: v.grooveDepth, play: 2 * v.bottomGap, thickness: v.bottomTongue }
     : { width: v.lidWidth, groove: v.lidGrooveDepth, play: v.lidPlay, thickness: v.lidThickness };
@@ -29,7 +27,7 @@ export function changeOf(
     : { refused: 'No movement figure is known for this wood.' };
 }
 
-const change = (v: MovementValues, part: Part, to: number) => {
+const change = (v: MovementValues, part: PanelName, to: number) => {
   const { width } = panelOf(v, part);
   return v[part] === 'plywood'
     ? plywoodMovement(width, 'across', v.moistureToday, to)
@@ -37,13 +35,13 @@ const change = (v: MovementValues, part: Part, to: number) => {
 };
 
 /** Play of a panel, both sides together, mm, when its wood has `moisture` % MC; NaN where no figure holds. Below zero it jams. */
-export function playAt(v: MovementValues, part: Part, moisture: number): number {
+export function playAt(v: MovementValues, part: PanelName, moisture: number): number {
   const found = change(v, part, moisture);
   return panelOf(v, part).play - (isRefused(found) ? Number.NaN : found.change);
 }
 
 /** Which method gave the movement to the dampest and to the driest, and why, in a sentence or two. */
-export function methodWords(v: MovementValues, part: Part): string {
+export function methodSays(v: MovementValues, part: PanelName): string {
   const say = (found: Movement | Refused) =>
     isRefused(found)
       ? `no number. ${found.refused}`

@@ -16,8 +16,8 @@ import {
 import { panelPractice } from '../../../calc/movement/panel.ts';
 import { changeOver, type PanelSetup } from '../../../calc/movement/panel-year.ts';
 import { woodById } from '../../wood/woods.ts';
-import { type Part, panelOf } from './panel-state.ts';
-import type { MovementValues } from './results.ts';
+import { panelOf } from './panel-state.ts';
+import type { MovementValues, PanelName } from './results.ts';
 
 /** % MC by day, 0 to 365. `slow` and `fast` are the ends of what is known of the diffusion coefficient. */
 export interface PanelMoisture {
@@ -67,7 +67,7 @@ export function panelMoisture(thickness: number, gravity: number, year: YearOfAi
 const remembered = new Map<string, PanelMoisture | Refused>();
 
 /** `panelMoisture` of one panel of the box. All labs of a page ask for the same few years, so the last ones are kept. */
-export function moistureOf(v: MovementValues, part: Part, year: YearOfAir, gravity = v.specificGravity) {
+export function moistureOf(v: MovementValues, part: PanelName, year: YearOfAir, gravity = v.specificGravity) {
   const thickness = part === 'bottom' ? v.bottomThickness : v.lidThickness;
   const key = [thickness, gravity, ...year.humidity, ...year.temperature].join();
   const found = remembered.get(key) ?? panelMoisture(thickness, gravity, year);
@@ -83,13 +83,13 @@ export function figuresOf(v: MovementValues): DirectionFigures {
 }
 
 /** A panel of the box as the year takes it: mm. `hold` is 0, so it counts as dropped out when nothing is left in the groove. */
-export function setupOf(v: MovementValues, part: Part): PanelSetup {
+export function setupOf(v: MovementValues, part: PanelName): PanelSetup {
   const { width, groove, play } = panelOf(v, part);
   return { width, groove, play, figures: figuresOf(v), allowance: allowanceOf(part) };
 }
 
 /** Play to keep on the dampest day, both sides together, mm: common practice, see `panelPractice`. */
-export const allowanceOf = (part: Part): number =>
+export const allowanceOf = (part: PanelName): number =>
   part === 'bottom' ? 2 * panelPractice.panelAllowancePerSide : panelPractice.lidAllowance;
 
 /** What a day of building asks, for the relations of `calc/movement/panel.ts`. */

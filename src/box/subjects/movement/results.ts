@@ -2,7 +2,7 @@
  * What bottom and lid do in their grooves as the moisture of their wood (`air.ts`) goes through its year.
  *
  * Movement per point of moisture comes from the printed coefficient while both moisture contents lie within 6 to
- * 14 %, else from the total shrinkage; `methodWords` says which and why. A wood that allows neither gives NaN.
+ * 14 %, else from the total shrinkage; `methodSays` says which and why. A wood that allows neither gives NaN.
  * Over 150 lines: one table, whose rows share how a panel sits in its grooves.
  */
 
@@ -93,7 +93,7 @@ const plywood = (from: number, to: number) =>
     ? plywoodCoefficient.across
     : Number.NaN;
 
-type PanelName = 'bottom' | 'lid';
+export type PanelName = 'bottom' | 'lid';
 const rise = (v: V) => v.moistureDamp - v.moistureToday;
 const fall = (v: V) => v.moistureToday - v.moistureDry;
 const slides = (v: V) => v.kind === 'sliding';

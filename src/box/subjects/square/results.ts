@@ -1,7 +1,7 @@
 /** What the reader's errors come to at the corners, and what the measured box says: out of square, out of flat. */
 import { diagonalDifference, endShift, leanFromDiagonals } from '../../../calc/square/diagonals.ts';
 import { endStep, leanOfUnequalWalls, lengthsApart } from '../../../calc/square/ends.ts';
-import { mitreGapAdded, mitreGapOfLength, mitreGapRandom } from '../../../calc/square/miters.ts';
+import { miterGapAdded, miterGapOfLength, miterGapRandom } from '../../../calc/square/miters.ts';
 import { lidGapOfTwist, twistAngle } from '../../../calc/square/twist.ts';
 import { type ResultTable, rowsOf } from '../../core/result.ts';
 import type { Box } from '../inputs.ts';
@@ -42,11 +42,11 @@ const measured = (v: V) => ({ ...inside(v), D: v.diagonalsApart });
 const miter = { ...gap, when: isMitered, rule: 'eight-cuts-of-a-miter' } as const;
 
 export const squareResults: ResultTable<keyof SquareResults, V> = {
-  lastCornerAdded: row(mitreGapAdded, (v) => ({ t: v.wall, e: v.angleError }), {
+  lastCornerAdded: row(miterGapAdded, (v) => ({ t: v.wall, e: v.angleError }), {
     ...miter,
     label: 'last corner, all cuts off the same way',
   }),
-  lastCornerRandom: row(mitreGapRandom, (v) => ({ t: v.wall, e: v.angleError }), {
+  lastCornerRandom: row(miterGapRandom, (v) => ({ t: v.wall, e: v.angleError }), {
     ...miter,
     label: 'last corner, each cut off its own way',
   }),
@@ -61,7 +61,7 @@ export const squareResults: ResultTable<keyof SquareResults, V> = {
     label: 'opposite walls apart at worst, each cut to its own mark',
     rule: 'opposite-walls-from-one-stop',
   }),
-  lastCornerOfLengths: row(mitreGapOfLength, (v) => ({ d: v.wallsApart }), {
+  lastCornerOfLengths: row(miterGapOfLength, (v) => ({ d: v.wallsApart }), {
     ...gap,
     when: isMitered,
     label: 'miter that walls so unequal hold open',

@@ -1,8 +1,9 @@
 /** What the day of building asks of the panel, in numbers that can say why. */
 
 import type { Values } from '../../../box/subjects/index.ts';
-import { type Part, panelOf } from '../../../box/subjects/movement/panel-state.ts';
+import { panelOf } from '../../../box/subjects/movement/panel-state.ts';
 import { allowanceOf } from '../../../box/subjects/movement/panel-year.ts';
+import type { PanelName } from '../../../box/subjects/movement/results.ts';
 import { halfTime } from '../../../calc/air/diffusion-series.ts';
 import { ROOM_SURFACE } from '../../../calc/air/slab.ts';
 import { work } from '../../../calc/core/working.ts';
@@ -15,7 +16,7 @@ import type { Known } from './YearLab.tsx';
 /** The relations behind it. */
 export const askedRelations = [gapPerSide, playToday, widthBesidePlay, engagementCrept, halfTime];
 
-export function Asked({ v, part, known, store }: { v: Values; part: Part; known: Known; store: Store }) {
+export function Asked({ v, part, known, store }: { v: Values; part: PanelName; known: Known; store: Store }) {
   const { today, driest, dampest, perPoint: C } = known.day;
   const { groove: g } = panelOf(v, part);
   const [B, c, u, f] = [v.insideWidth + 2 * g, allowanceOf(part), dampest - today, today - driest];

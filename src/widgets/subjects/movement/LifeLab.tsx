@@ -1,7 +1,7 @@
 /** A panel through a year: the air, its moisture and its gap, from the day of building on. */
 import { fields } from '../../../box/subjects/inputs.ts';
-import type { Part } from '../../../box/subjects/movement/panel-state.ts';
 import { setupOf } from '../../../box/subjects/movement/panel-year.ts';
+import type { PanelName } from '../../../box/subjects/movement/results.ts';
 import { curveThrough, dateOf } from '../../../calc/air/year.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { fromDay } from '../../../calc/movement/build-season.ts';
@@ -24,7 +24,7 @@ function whenever(days: readonly (number | undefined)[], built: number) {
 }
 
 const life =
-  (part: Part): Drawn =>
+  (part: PanelName): Drawn =>
   (v, { year, moisture, day, built }) => {
     const setup = setupOf(v, part);
     const courses = [moisture.slow, moisture.middle, moisture.fast].map((mean) =>
@@ -93,7 +93,7 @@ function PutAirInMyBox({ store, year, choice }: ChosenYear & { store: Store }) {
 }
 
 /** The bottom's lab has it all; the lid's follows it. */
-export const lifeLab = (part: Part) => () => (
+export const lifeLab = (part: PanelName) => () => (
   <YearLab
     title={`The ${part} through a year`}
     part={part}

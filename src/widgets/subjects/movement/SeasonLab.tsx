@@ -1,6 +1,7 @@
 /** In which season to build a lid: the play that each day of building asks. */
-import type { Part } from '../../../box/subjects/movement/panel-state.ts';
+
 import { allowanceOf, setupOf } from '../../../box/subjects/movement/panel-year.ts';
+import type { PanelName } from '../../../box/subjects/movement/results.ts';
 import { dateOf } from '../../../calc/air/year.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { buildSeason } from '../../../calc/movement/build-season.ts';
@@ -10,7 +11,7 @@ import { Asked } from './Asked.tsx';
 import { type Drawn, Length, More, YearLab } from './YearLab.tsx';
 
 const season =
-  (part: Part): Drawn =>
+  (part: PanelName): Drawn =>
   (v, { moisture, built }) => {
     const setup = setupOf(v, part);
     const found = buildSeason(setup, moisture.middle);

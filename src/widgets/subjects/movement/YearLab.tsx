@@ -2,7 +2,6 @@
 import type { ComponentChildren } from 'preact';
 import type { Values } from '../../../box/subjects/index.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
-import type { Part } from '../../../box/subjects/movement/panel-state.ts';
 import {
   type DayOfBuilding,
   dayOfBuilding,
@@ -10,6 +9,7 @@ import {
   moistureOf,
   type PanelMoisture,
 } from '../../../box/subjects/movement/panel-year.ts';
+import type { PanelName } from '../../../box/subjects/movement/results.ts';
 import { movement } from '../../../box/subjects/movement/subject.ts';
 import type { YearOfAir } from '../../../calc/air/year.ts';
 import { isRefused, type Refused } from '../../../calc/core/refusal.ts';
@@ -45,7 +45,7 @@ export type Drawn = (
 
 interface YearLabProps {
   title: string;
-  part: Part;
+  part: PanelName;
   draw: Drawn;
   /** The whole year counts, whatever the day. */
   anyDay?: true;

@@ -4,7 +4,7 @@ import { useEffect } from 'preact/hooks';
 import type { Values } from '../../../box/subjects/index.ts';
 import type { YearOfAir } from '../../../calc/air/year.ts';
 import type { Refused } from '../../../calc/core/refusal.ts';
-import { firstYear, wakeYear, type YearChoice, yearChoice, yearOf } from '../../../notebook/year.ts';
+import { firstYear, loadYear, type YearChoice, yearChoice, yearOf } from '../../../notebook/year.ts';
 
 export interface ChosenYear {
   readonly choice: YearChoice;
@@ -15,7 +15,7 @@ export interface ChosenYear {
 export function useYear(v: Values): ChosenYear {
   const live = useSignal(false);
   useEffect(() => {
-    wakeYear();
+    loadYear();
     live.value = true;
   }, []);
   const choice = live.value ? yearChoice.value : firstYear;

@@ -3,7 +3,8 @@
 import type { Values } from '../../../box/subjects/index.ts';
 import { lid } from '../../../box/subjects/lid/subject.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
-import { changeOf, methodWords, type Part } from '../../../box/subjects/movement/panel-state.ts';
+import { changeOf, methodSays } from '../../../box/subjects/movement/panel-state.ts';
+import type { PanelName } from '../../../box/subjects/movement/results.ts';
 import { movement } from '../../../box/subjects/movement/subject.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { GapSayings } from '../../../figures/movement/GapSayings.tsx';
@@ -17,7 +18,7 @@ import { islandOf } from '../../lesson/lesson.tsx';
 const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} />;
 
 /** What the year does to a panel, for its play on the dampest day and its hold on the driest. */
-function fate(v: Values, part: Part) {
+function fate(v: Values, part: PanelName) {
   const [damp, hold] =
     part === 'bottom' ? [v.bottomPlayDamp, v.bottomEngagementCrept] : [v.lidPlayDamp, v.lidEngagement];
   if (Number.isNaN(damp)) return `For the dampest day there is no number.`;
@@ -42,9 +43,9 @@ function fate(v: Values, part: Part) {
   );
 }
 
-const panelSays = (part: Part) => (v: Values) => (
+const panelSays = (part: PanelName) => (v: Values) => (
   <>
-    {fate(v, part)} {methodWords(v, part)}
+    {fate(v, part)} {methodSays(v, part)}
   </>
 );
 

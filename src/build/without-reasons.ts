@@ -29,9 +29,9 @@ const shapes: readonly { readonly has: readonly string[]; readonly words: readon
   { has: ['symbol', 'unit'], words: ['name', 'tex'] },
 ];
 
-export function withoutWords(): Plugin {
+export function withoutReasons(): Plugin {
   return {
-    name: 'without-words',
+    name: 'without-reasons',
     enforce: 'post',
     applyToEnvironment: ({ name }) => name === 'client',
     transform(code, id) {

@@ -1,10 +1,10 @@
 /** The words of all relations, for pages that open a reason. */
 import type { APIRoute } from 'astro';
-import { wordsFile } from '../prose/relation-words.ts';
+import { reasonsFile } from '../prose/reasons.ts';
 
 export const getStaticPaths = async () => {
-  const { name, json } = await wordsFile;
-  return [{ params: { words: name.replace(/\.json$/, '') }, props: { json } }];
+  const { name, json } = await reasonsFile;
+  return [{ params: { reasons: name.replace(/\.json$/, '') }, props: { json } }];
 };
 
 export const GET: APIRoute = ({ props }) =>

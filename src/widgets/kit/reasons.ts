@@ -6,7 +6,7 @@
 
 import { signal } from '@preact/signals';
 
-export interface RelationWords {
+export interface Reason {
   readonly title: string;
   /** MathML in symbols, and with a place `<mn class="n-t">` for each number. */
   readonly symbols: string;
@@ -20,27 +20,27 @@ export interface RelationWords {
 }
 
 /** What is known so far, by relation; and whether it could not be fetched. */
-export const words = signal<Readonly<Record<string, RelationWords>>>({});
-export const wordsMissing = signal(false);
+export const reasons = signal<Readonly<Record<string, Reason>>>({});
+export const reasonsMissing = signal(false);
 
 /** While pages are built: the words of the relations a page shows. */
-export function provideWords(some: Readonly<Record<string, RelationWords>>): void {
-  words.value = { ...words.value, ...some };
+export function provideReasons(some: Readonly<Record<string, Reason>>): void {
+  reasons.value = { ...reasons.value, ...some };
 }
 
 let asked: Promise<void> | undefined;
 
 /** In the browser: fetches the words once; a failure is told, and the next opening tries again. */
-export function fetchWords(): Promise<void> {
-  asked ??= fetch(document.documentElement.dataset.words ?? '')
+export function fetchReasons(): Promise<void> {
+  asked ??= fetch(document.documentElement.dataset.reasons ?? '')
     .then((answer) => (answer.ok ? answer.json() : Promise.reject(new Error(answer.statusText))))
-    .then((found: Record<string, RelationWords>) => {
-      words.value = found;
-      wordsMissing.value = false;
+    .then((found: Record<string, Reason>) => {
+      reasons.value = found;
+      reasonsMissing.value = false;
     })
     .catch(() => {
       asked = undefined;
-      wordsMissing.value = true;
+      reasonsMissing.value = true;
     });
   return asked;
 }
