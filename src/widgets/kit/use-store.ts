@@ -14,7 +14,7 @@ import { compute, type Model, modelOf } from '../../box/subjects/model.ts';
 import { change, currentBox, loadBox } from '../../notebook/current.ts';
 import { units } from '../../notebook/units.ts';
 import type { UnitSystem } from '../../units/index.ts';
-import { useNear } from './use-near.ts';
+import { useNear } from './follow.ts';
 
 export interface Store {
   /** Put it on the widget's element: what is far off the screen waits until it is near, so that a slider moves only what is seen. */

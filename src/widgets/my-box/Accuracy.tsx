@@ -9,6 +9,7 @@ import { cutOf, errorsOf } from '../../box/design/expected.ts';
 import type { Plan } from '../../box/design/plan.ts';
 import { costliest, randomRun, worstCase } from '../../calc/square/accuracy.ts';
 import type { UnitSystem } from '../../units/index.ts';
+import { useRested } from '../kit/follow.ts';
 import { useOpen } from '../kit/use-open.ts';
 import { AccuracyNumbers, type Found } from './AccuracyNumbers.tsx';
 import { SquarenessLines } from './SquarenessLines.tsx';
@@ -37,13 +38,10 @@ export function Accuracy({ design, units }: { design: Design; units: UnitSystem 
   const { open, fold } = useOpen();
   const found = useSignal<Found | undefined>(undefined);
   const isOpen = open.value;
+  const rested = useRested(design, rest);
   useEffect(() => {
-    if (!isOpen) return;
-    const later = setTimeout(() => {
-      found.value = isPlanned(design) ? find(design) : undefined;
-    }, rest);
-    return () => clearTimeout(later);
-  }, [isOpen, design]);
+    if (isOpen) found.value = isPlanned(rested) ? find(rested) : undefined;
+  }, [isOpen, rested]);
   return (
     <details class="more accuracy" {...fold}>
       <summary>what to expect of these errors</summary>

@@ -1,13 +1,13 @@
 /** The drawings of the box. Those that are folded away stay as they were until they are opened, so that a slider moves only what is seen. */
-import { useSignal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import type { Design } from '../../box/design/design.ts';
 import { CornerSection } from '../../figures/box/CornerSection.tsx';
 import { Exploded } from '../../figures/box/Exploded.tsx';
 import { Isometric } from '../../figures/box/Isometric.tsx';
 import { LidOpenClosed } from '../../figures/box/LidOpenClosed.tsx';
 import { Views } from '../../figures/box/Views.tsx';
+import { useRested } from '../kit/follow.ts';
 import { useOpen } from '../kit/use-open.ts';
 
 type Figure = FunctionComponent<{ design: Design }>;
@@ -44,15 +44,7 @@ function Folded({
 const rest = 200;
 
 export function Drawings({ design }: { design: Design }) {
-  const settled = useSignal(design);
-  useEffect(() => {
-    if (settled.value === design) return;
-    const timer = setTimeout(() => {
-      settled.value = design;
-    }, rest);
-    return () => clearTimeout(timer);
-  }, [design]);
-  const grain = settled.value === design;
+  const grain = useRested(design, rest) === design;
   const isometric = useMemo(() => <Isometric design={design} grain={grain} />, [design, grain]);
   if (!design.plan)
     return <p class="message">No room is left between the walls: there is nothing to draw.</p>;

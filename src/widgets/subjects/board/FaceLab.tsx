@@ -2,10 +2,11 @@
 import { type Cut, cutOf, ringAngle } from '../../../calc/board/rings.ts';
 import { BoardFace } from '../../../figures/board/BoardFace.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
+import { useFollower } from '../../kit/follow.ts';
 import { useStore } from '../../kit/use-store.ts';
 import { LabFrame } from '../../lesson/Lab.tsx';
 import { PieceControl, Places } from './controls.tsx';
-import { impossible, log, pieceWhenIdle } from './state.ts';
+import { impossible, log, piece } from './state.ts';
 
 const figures: Readonly<Record<Cut, string>> = {
   'flat-sawn':
@@ -14,9 +15,9 @@ const figures: Readonly<Record<Cut, string>> = {
   'quarter-sawn': 'The face cuts straight across the rings: straight lines, as close as the rings.',
 };
 
-/** Drawn when the browser is idle: the board may be dragged in another figure, out of sight of this one. */
+/** Follows when that is cheap: the board may be dragged in another figure, out of sight of this one. */
 function Face() {
-  const board = pieceWhenIdle.value;
+  const board = useFollower(piece).value;
   const angle = ringAngle(board);
   const cut = cutOf(angle);
   const why = impossible.value;

@@ -11,23 +11,6 @@ import { logRadius } from '../../../figures/board/LogEnd.tsx';
 export const log = madeUpLog(12, { ringWidth: 4, taper: 0.02 });
 
 export const piece = signal<LogPiece>({ center: [15, 70], width: 100, thickness: 20, turn: 0 });
-/** The same board a moment later: what costs time to draw follows when the browser is idle, so that a drag stays smooth. */
-export const pieceWhenIdle = signal(piece.peek());
-const whenIdle = globalThis.requestIdleCallback ?? ((then: () => void) => setTimeout(then, 50));
-let waiting = false;
-// On the server nothing moves.
-if (typeof window !== 'undefined')
-  piece.subscribe(() => {
-    if (waiting) return;
-    waiting = true;
-    whenIdle(
-      () => {
-        waiting = false;
-        pieceWhenIdle.value = piece.value;
-      },
-      { timeout: 200 },
-    );
-  });
 /** Moisture of the wood before and after, %. */
 export const moisture = signal({ from: 14, to: 6 });
 
