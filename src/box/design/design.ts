@@ -5,7 +5,7 @@
 
 import type { Values } from '../subjects/index.ts';
 import { evaluate } from '../subjects/index.ts';
-import type { Box } from '../subjects/inputs.ts';
+import { type Box, inputsOf } from '../subjects/inputs.ts';
 import { frames } from './frames.ts';
 import { groovesOf } from './grooves.ts';
 import type { Corner } from './joints/joint.ts';
@@ -51,7 +51,7 @@ export interface Design {
 
 /** Every number of the result is finite or absent, whatever the inputs; `values` alone may hold NaN, which prints as a dash. */
 export function designOf(values: Values): Design {
-  const box: Box = values;
+  const box = inputsOf(values);
   const impossible = unreadable(box);
   const plan = impossible.length > 0 ? undefined : planOf(values);
   const refusals = impossible.length > 0 ? impossible : refusalsOf(values);

@@ -66,6 +66,10 @@ export const fields = {
 /** Lengths in mm, humidity in % relative humidity, temperature in °C, angles in degrees, forces in N. */
 export type Box = InputsOf<typeof fields>;
 
+/** The inputs alone, out of everything that is known about a box. */
+export const inputsOf = (values: Box): Box =>
+  Object.fromEntries(Object.keys(fields).map((name) => [name, values[name as keyof Box]])) as unknown as Box;
+
 type NamesOf<F> = {
   [Name in keyof typeof fields]: (typeof fields)[Name] extends F ? Name : never;
 }[keyof typeof fields];

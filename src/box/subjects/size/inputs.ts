@@ -1,4 +1,6 @@
 /** What goes in the box, and which size is wanted. Lengths in mm. */
+
+import { INCH } from '../../../units/index.ts';
 import type { Input, ItemsField } from '../../core/field.ts';
 import { choice, count, length, thickness } from '../../core/inputs.ts';
 
@@ -10,7 +12,7 @@ const items: Input<ItemsField> = {
   label: 'list of contents',
   most: 20,
   start: [{ name: 'domino', length: 50, width: 25, height: 9, count: 28 }],
-  inchStart: [{ name: 'domino', length: 50.8, width: 25.4, height: 9.525, count: 28 }],
+  inchStart: [{ name: 'domino', length: 2 * INCH, width: INCH, height: (3 / 8) * INCH, count: 28 }],
 };
 
 export const contentsInputs = {
