@@ -11,7 +11,7 @@ export interface Say<Values> {
   /** As a reader meets it: "inside length to width". Lower case. */
   readonly label: string;
   readonly kind: Kind;
-  readonly digits?: 0 | 1 | 2;
+  readonly digits?: 0 | 1 | 2 | 3;
   readonly denominator?: Denominator;
   /** Gaps round up, panels and tongues round down. */
   readonly round?: 'up' | 'down' | 'nearest';

@@ -41,7 +41,7 @@ export function FiveCuts({
     <Drawing
       view={[0, 0, 350, 350]}
       title="Five cuts around a panel"
-      description={`Four edges are cut in turn, each held to the fence for the next cut. The fifth cut takes a strip off the first edge, ${said(A, 'length', exact)} wide where it was cut first and ${said(B, 'length', exact)} at its other end. The fence is ${said(Math.abs(fenceError), 'angle', { digits: 2 })} off square.`}
+      description={`Four edges are cut in turn, each held to the fence for the next cut. The fifth cut takes a strip off the first edge, ${said(A, 'length', exact)} wide where it was cut first and ${said(B, 'length', exact)} at its other end. The fence is ${said(Math.abs(fenceError), 'angle', { digits: 3 })} off square.`}
     >
       <rect class="wood" x={left} y={top} width={side} height={side} />
       <line class="curve" x1={left} x2={left + side} y1={top + 16} y2={top + 16} />

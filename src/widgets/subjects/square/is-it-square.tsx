@@ -14,6 +14,8 @@ import { type LabSpec, lab } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 
 const Angle = ({ of }: { of: number }) => <Quantity value={of} kind="angle" digits={2} />;
+/** A fence is known to a thousandth of a degree. */
+const Exact = ({ of }: { of: number }) => <Quantity value={of} kind="angle" digits={3} />;
 const Fine = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} denominator={1000} />;
 
 const diagonals: LabSpec = {
@@ -56,12 +58,12 @@ interface Found {
 const row = rowsOf<V>();
 const widths = (v: V) => ({ A: v.stripFirst, B: v.stripOther, L: v.stripLength });
 const line = { rule: 'first-end-square-before-the-second' } as const;
-const error = row(fenceError, widths, { ...line, label: 'error of the fence', kind: 'angle', digits: 2 });
+const error = row(fenceError, widths, { ...line, label: 'error of the fence', kind: 'angle', digits: 3 });
 const unsure = row(fenceUncertainty, (v) => ({ m: v.widthError, L: v.stripLength }), {
   ...line,
-  label: 'how sure that is',
+  label: 'give or take',
   kind: 'angle',
-  digits: 2,
+  digits: 3,
 });
 const move = row(fenceMove, (v) => ({ ...widths(v), P: v.pivot }), {
   ...line,
@@ -83,17 +85,18 @@ const fiveCuts = lab({
       : { fenceError: found.value, sure: unsure.work(v).value, moveBy: move.work(v).value };
   },
   figure: ({ values }) => <FiveCuts values={values} />,
-  says: ({ fenceError: off, sure, moveBy }) =>
+  says: ({ fenceError: off, sure, moveBy, pivot }) =>
     Math.abs(off) <= sure ? (
       <>
-        As square as your calipers can tell: <Angle of={Math.abs(off)} /> off, give or take{' '}
-        <Angle of={sure} />.
+        As square as your calipers can tell: <Exact of={Math.abs(off)} /> off, give or take{' '}
+        <Exact of={sure} />.
       </>
     ) : (
       <>
-        The fence is <Angle of={Math.abs(off)} /> off, give or take <Angle of={sure} />. At its far end move
-        it by <Fine of={Math.abs(moveBy)} />, so that the strip gets {off > 0 ? 'narrower' : 'wider'} where it
-        is cut first, and test again.
+        The fence is <Exact of={Math.abs(off)} /> off, give or take <Exact of={sure} />. Move it by{' '}
+        <Fine of={Math.abs(moveBy)} /> at <Quantity value={pivot} kind="length" digits={0} denominator={8} />{' '}
+        from its pivot, so that the strip gets {off > 0 ? 'narrower' : 'wider'} where it is cut first, and
+        test again.
       </>
     ),
   results: [error, unsure, move],
