@@ -9,7 +9,6 @@ import { subjectNames } from '../box/subjects/names.ts';
 const together: readonly (readonly string[])[] = [
   ['walls', 'bottom', 'grooves'],
   ['joints', 'square'],
-  ['lid', 'glue', 'finish'],
 ];
 const shelfOf = (name: string) => together.find((set) => set.includes(name)) ?? [name];
 /** A shelf stands where its last subject does: it would take along what an earlier one of its own imports. */

@@ -50,7 +50,7 @@ test('every file that is fetched late has a step that says so when it is missing
   const asked = new Set<string>();
   let giveBack = await keepBack(page, asked);
 
-  await test.step('a number, a size among the things, a reason and the drawings of my box', async () => {
+  await test.step('a number, a size among the things, a reason, many boxes and the drawings of my box', async () => {
     await open(page, 'my-box/');
     const wall = page.getByRole('textbox', { name: /^wall thickness/ });
     await typed(wall, '11');
@@ -68,9 +68,13 @@ test('every file that is fetched late has a step that says so when it is missing
     await expect(length).toHaveValue('55');
 
     await page.locator('.all-numbers > summary').click();
-    const result = page.locator('details.result').first();
+    const result = page.locator('.all-numbers details.result').first();
     await result.locator('summary').click();
     await expect(result.locator('.reason')).toContainText('could not be fetched');
+
+    const errors = page.locator('details.accuracy');
+    await errors.locator('summary').first().click();
+    await expect(errors.getByRole('status')).toContainText('could not be fetched');
 
     const save = page.getByRole('button', { name: 'save the drawings as SVG' }).first();
     await save.click();
@@ -88,6 +92,9 @@ test('every file that is fetched late has a step that says so when it is missing
     await result.locator('summary').click();
     await result.locator('summary').click();
     await expect(result.locator('.reason')).toContainText('Evidence');
+    await errors.locator('summary').first().click();
+    await errors.locator('summary').first().click();
+    await expect(errors.locator('table')).toBeVisible();
     const [file] = await Promise.all([page.waitForEvent('download'), save.click()]);
     expect(file.suggestedFilename()).toMatch(/\.svg$/);
   });

@@ -32,7 +32,8 @@ export interface Check<V> {
   readonly digits?: 0 | 1 | 2;
   /** Whether the rule speaks about this box at all. */
   readonly applies?: (values: V) => boolean;
-  readonly measure: (values: V) => number;
+  /** The input or result that is judged; a result can say why it is what it is. */
+  readonly of: keyof V & string;
   /** A range that is no length is the same for every reader. */
   readonly usual: NativeRange | Range | ((values: V) => Range);
   /** The range the rule's page gives, where the usual range is worked out from it for this box. */
@@ -41,7 +42,7 @@ export interface Check<V> {
   readonly works?: (values: V) => Range;
   /** One sentence each, why it matters: below the range, above it, inside it. */
   readonly says: Says | ((values: V) => Says);
-  /** Why there is no number, where the measure or its range is none. */
+  /** Why there is no number, where the number or its range is none. */
   readonly unknown?: string;
 }
 
@@ -84,7 +85,7 @@ const noNumber = 'There is no number here: an input lies outside what its formul
 /** The verdict of one check; `undefined` where the rule does not speak about this box. */
 export function judge<V>(check: Check<V>, values: V): Verdict<V> | undefined {
   if (check.applies && !check.applies(values)) return undefined;
-  const measured = check.measure(values);
+  const measured = Number(values[check.of]);
   const usual = usualOf(check, values);
   if ([measured, ...usual].some(Number.isNaN))
     return { check, state: 'unknown', measured: Number.NaN, usual, because: check.unknown ?? noNumber };

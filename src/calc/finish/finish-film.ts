@@ -31,6 +31,18 @@ export const filmBuild = relation({
   source: 'Geometry; the thickness of a coat is common practice and differs a lot between products.',
 });
 
+/** Play that the film of a finish leaves, mm; below zero the parts jam. */
+export const playUnderFilm = relation({
+  id: 'play-under-film',
+  title: 'Play that a finish leaves',
+  result: { symbol: 'q', name: 'play left', unit: 'mm' },
+  inputs: { p: { name: 'play without a film', unit: 'mm', range: [-100, 100] }, ...filmBuild.inputs },
+  expression: 'p - f n h',
+  compute: ({ p, ...film }) => p - filmBuild.compute(film),
+  evidence: 'common practice',
+  source: filmBuild.source,
+});
+
 /** Mass of drying oil that the air shut in a box can harden. */
 export const oilHardenedByShutAir = relation({
   id: 'oil-hardened-by-shut-air',

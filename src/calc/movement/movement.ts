@@ -244,3 +244,18 @@ export function movement(
       : 'The coefficient holds only from 6 to 14 % moisture content, and no shrinkage figure is known for this wood.',
   };
 }
+
+/** How far a piece moves in a year, mm, from what it grows and what it shrinks from today. */
+export const yearlySwing = relation({
+  id: 'yearly-swing',
+  title: 'How far a piece moves in a year',
+  result: { symbol: 'x', name: 'movement over the year', unit: 'mm' },
+  inputs: {
+    u: { name: 'change from today to the dampest', unit: 'mm', range: [-100, 100] },
+    d: { name: 'change from today to the driest', unit: 'mm', range: [-100, 100] },
+  },
+  expression: 'u - d',
+  compute: ({ u, d }) => u - d,
+  evidence: 'geometry',
+  source: 'Growth counts up, shrinkage down.',
+});

@@ -25,6 +25,30 @@ export const ratio = relation({
   source: 'A ratio says how many widths go into the length.',
 });
 
+/** Ratio of the longer of two sides to the shorter, whichever is called the length. */
+export const longToShort = relation({
+  id: 'long-to-short',
+  title: 'Ratio of the longer side to the shorter',
+  result: { symbol: 'r', name: 'longer to shorter', unit: '1' },
+  inputs: { L: { ...side, name: 'length' }, W: { ...side, name: 'width' } },
+  expression: 'max(L / W, W / L)',
+  compute: ({ L, W }) => Math.max(L / W, W / L),
+  evidence: 'geometry',
+  source: 'A box turned by a quarter is the same box.',
+});
+
+/** Height as a share of the shorter side. */
+export const heightOfShorter = relation({
+  id: 'height-of-shorter',
+  title: 'Height as a share of the shorter side',
+  result: { symbol: 's', name: 'height to shorter side', unit: '1' },
+  inputs: { H: { ...side, name: 'height' }, L: { ...side, name: 'length' }, W: { ...side, name: 'width' } },
+  expression: 'H / min(L, W)',
+  compute: ({ H, L, W }) => H / Math.min(L, W),
+  evidence: 'geometry',
+  source: 'One length over another.',
+});
+
 /** Length that a ratio gives to a width, in mm. */
 export const lengthFromRatio = relation({
   id: 'length-from-ratio',

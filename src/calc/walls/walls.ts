@@ -110,3 +110,25 @@ export const partsKeptJoined = relation({
   source: 'A strip of n parts is n parts and n − 1 saw cuts long.',
   limits: 'What is safe says the manual of the machine, and the longest figure counts.',
 });
+
+const clear = { unit: 'mm', range: [1, 2000] } as const;
+const contents = { unit: 'mm', range: [0, 2000] } as const;
+
+/** Room around the contents of a bare box where it is tightest, mm. */
+export const tightestRoom = relation({
+  id: 'tightest-room',
+  title: 'Room around the contents where it is tightest',
+  result: { symbol: 'r', name: 'room left', unit: 'mm' },
+  inputs: {
+    l: { ...clear, name: 'clear inside length' },
+    w: { ...clear, name: 'clear inside width' },
+    h: { ...clear, name: 'inside height' },
+    c_l: { ...contents, name: 'length of the contents' },
+    c_w: { ...contents, name: 'width of the contents' },
+    c_h: { ...contents, name: 'height of the contents' },
+  },
+  expression: 'min(l - c_l, w - c_w, h - c_h)',
+  compute: ({ l, w, h, c_l, c_w, c_h }) => Math.min(l - c_l, w - c_w, h - c_h),
+  evidence: 'geometry',
+  source: 'What is left of the inside.',
+});

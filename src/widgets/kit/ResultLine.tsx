@@ -71,13 +71,18 @@ export interface RelationLineProps extends Omit<Say<Values>, 'when' | 'builds'> 
   units: UnitSystem;
 }
 
-/** One number that a relation gives, of the box or of a figure's own; opens to its reason. Outside the relation's range there is no number. */
-export function RelationLine({ label, kind, working, units, rule, ...shown }: RelationLineProps) {
+/** A reason behind a fold that is opened by the reader: fetched then, and drawn while it is open. */
+export function useReason() {
   const { open, fold } = useOpen();
   useEffect(() => {
     if (open.value) fetchWhy();
   }, [open.value]);
-  const Panel = panel.value;
+  return { isOpen: open.value, fold, Panel: panel.value };
+}
+
+/** One number that a relation gives, of the box or of a figure's own; opens to its reason. Outside the relation's range there is no number. */
+export function RelationLine({ label, kind, working, units, rule, ...shown }: RelationLineProps) {
+  const { isOpen, fold, Panel } = useReason();
   return (
     <details class="result" {...fold}>
       <summary>
@@ -87,7 +92,7 @@ export function RelationLine({ label, kind, working, units, rule, ...shown }: Re
         </strong>{' '}
         <span class="why">why?</span>
       </summary>
-      {Panel && (open.value || import.meta.env.SSR) && <Panel working={working} rule={rule} units={units} />}
+      {Panel && (isOpen || import.meta.env.SSR) && <Panel working={working} rule={rule} units={units} />}
     </details>
   );
 }

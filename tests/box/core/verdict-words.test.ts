@@ -87,8 +87,8 @@ describe('the printed numbers of a verdict bear it out', () => {
         const now = judge({ ...check, applies: () => true }, values);
         const limit = now?.usual[end];
         if (limit === undefined || !Number.isFinite(limit)) return;
-        const moved: Check<Values> = { ...check, applies: () => true, measure: () => limit + off * scale };
-        const verdict = judge(moved, values)!;
+        const moved: Check<Values> = { ...check, applies: () => true };
+        const verdict = judge(moved, { ...values, [check.of]: limit + off * scale })!;
         for (const system of systems) bearsOut(verdict, system);
       }),
       { numRuns: 5000 },
@@ -98,7 +98,7 @@ describe('the printed numbers of a verdict bear it out', () => {
   test('a lip of 0.7937 mm against at least 1/32 in is told in finer parts, or as just under it', () => {
     const check: Check<Values> = { ...checks[0]!, usual: () => [25.4 / 32, 5], works: () => [0, 9] };
     const told = (measured: number) =>
-      tell(judge({ ...check, measure: () => measured }, evaluate(exampleBox))!, 'inch');
+      tell(judge(check, { ...evaluate(exampleBox), [check.of]: measured })!, 'inch');
     // 0.77 mm is 0.0303 in; 0.7937 mm is 0.03125 in to five digits.
     expect(told(0.77).measured).toBe('0.03\u00a0in');
     expect(told(0.7937)).toMatchObject({ measured: 'just under 1/32\u00a0in' });
@@ -107,7 +107,7 @@ describe('the printed numbers of a verdict bear it out', () => {
   test('each reader sees the range of the page for their units, where the verdict is the same by it', () => {
     const room = checks.find((one) => one.id === 'design-from-the-inside')!;
     const told = (measured: number, system: UnitSystem) =>
-      tell(judge({ ...room, measure: () => measured }, evaluate(exampleBox))!, system).usual;
+      tell(judge(room, { ...evaluate(exampleBox), [room.of]: measured })!, system).usual;
     expect(told(4, 'mm')).toBe('3\u00a0mm to 6\u00a0mm');
     expect(told(4, 'inch')).toBe('1/8\u00a0in to 1/4\u00a0in');
     // 1/4 in is usual for the one reader, so it is for the other, who is told why.

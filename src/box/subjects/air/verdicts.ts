@@ -13,7 +13,7 @@ export const airChecks: readonly Check<WaitValues>[] = [
     rule: 'write-the-humidity',
     label: 'humidity at the dampest, above that at the driest',
     kind: 'points',
-    measure: (v) => v.humidityDamp - v.humidityDry,
+    of: 'humiditySwing',
     usual: () => [0, Number.POSITIVE_INFINITY],
     works: () => [0, Number.POSITIVE_INFINITY],
     says: {
@@ -27,7 +27,7 @@ export const airChecks: readonly Check<WaitValues>[] = [
     rule: 'thickness-squared',
     label: 'days until the walls have made nine tenths of a change',
     kind: 'days',
-    measure: (v) => v.waitWall,
+    of: 'waitWall',
     usual: [Number.NEGATIVE_INFINITY, FORTNIGHT],
     unknown: 'The tables give no density for this wood, so how fast it takes up moisture is not known here.',
     says: {
@@ -41,7 +41,7 @@ export const airChecks: readonly Check<WaitValues>[] = [
     rule: 'cut-oversize-and-rest',
     label: 'wood left to plane off, both faces together',
     kind: 'length',
-    measure: (v) => 2 * v.planing,
+    of: 'planedOff',
     usual: { mm: [1.5, 3], inch: [1 / 16, 1 / 8] },
     says: {
       low: 'Too little to take out the bend that fresh-sawn pieces may get as they rest.',

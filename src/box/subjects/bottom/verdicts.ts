@@ -15,7 +15,7 @@ export const bottomChecks: readonly Check<BottomValues>[] = [
     label: 'thickness of the solid bottom',
     kind: 'length',
     applies: (v) => v.bottom === 'solid',
-    measure: (v) => v.bottomThickness,
+    of: 'bottomThickness',
     usual: { mm: [6, 8], inch: [1 / 4, 5 / 16] },
     says: {
       low: 'Under 6 mm (1/4 in) a solid bottom drums when tapped and gives under a finger.',
@@ -29,7 +29,7 @@ export const bottomChecks: readonly Check<BottomValues>[] = [
     label: 'thickness of the plywood bottom',
     kind: 'length',
     applies: (v) => v.bottom === 'plywood',
-    measure: (v) => v.bottomThickness,
+    of: 'bottomThickness',
     // Thin for a short span, 6 mm (1/4 in) beyond; a glued bottom may be 6 mm on any box.
     declares: plywood,
     usual: (v) => (span(v) > longPlywoodSpan ? [6, eitherWay(plywood)[1]] : eitherWay(plywood)),

@@ -1,12 +1,12 @@
-/** Films on the wood: no number of the box follows from them yet, only what rules say of its movement. */
+/** Films on the wood. */
 import type { Subject } from '../../core/subject.ts';
-import type { MovementValues } from '../movement/results.ts';
 import { movement } from '../movement/subject.ts';
+import { type FinishResults, type FinishValues, finishResults } from './results.ts';
 import { finishChecks } from './verdicts.ts';
 
-export const finish: Subject<never, MovementValues> = {
+export const finish: Subject<keyof FinishResults, FinishValues> = {
   name: 'finish',
   needs: [movement],
-  results: {},
+  results: finishResults,
   checks: finishChecks,
 };

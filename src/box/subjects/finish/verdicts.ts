@@ -1,9 +1,8 @@
 /** Checks that the lesson on finishes teaches. */
-import { COAT, filmBuild } from '../../../calc/finish/finish-film.ts';
 import type { Check } from '../../core/verdict.ts';
-import type { MovementValues } from '../movement/results.ts';
+import type { FinishValues } from './results.ts';
 
-export const finishChecks: readonly Check<MovementValues>[] = [
+export const finishChecks: readonly Check<FinishValues>[] = [
   {
     id: 'no-finish-on-running-surfaces',
     rule: 'no-finish-on-running-surfaces',
@@ -11,7 +10,7 @@ export const finishChecks: readonly Check<MovementValues>[] = [
     kind: 'length',
     digits: 2,
     applies: (v) => v.kind === 'sliding',
-    measure: (v) => v.lidPlayDamp - filmBuild.compute({ f: 2, n: 3, h: COAT }),
+    of: 'lidPlayCoated',
     usual: () => [0, Number.POSITIVE_INFINITY],
     says: {
       low: 'Three coats on the edges of this lid would jam it on the dampest day. Leave them bare, and wax them.',

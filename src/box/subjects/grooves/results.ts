@@ -1,8 +1,8 @@
-/** What the lips, the web and the corner of the current box come to. */
+/** What the lips, the web and the corner of the current box come to. Over 150 lines: one table, a row for each number. */
 
 import { work } from '../../../calc/core/working.ts';
 import * as corner from '../../../calc/grooves/groove-corner.ts';
-import { web, webStiffness, webStrength } from '../../../calc/grooves/groove-web.ts';
+import { grooveShare, web, webStiffness, webStrength } from '../../../calc/grooves/groove-web.ts';
 import * as grooves from '../../../calc/grooves/grooves.ts';
 import { practice } from '../../core/practice.ts';
 import { choiceOf, type Result, type ResultTable, rowsOf } from '../../core/result.ts';
@@ -24,6 +24,9 @@ export interface GroovesResults {
   readonly web: number;
   readonly webStrength: number;
   readonly webStiffness: number;
+  /** Depth of each groove as a share of the wall, %. */
+  readonly bottomGrooveShare: number;
+  readonly lidGrooveShare: number;
   /** Finger left above the bottom's groove, mm; negative where the groove runs into the next finger. */
   readonly fingerAboveGroove: number;
   /** Where the bottom's groove stops in the walls that would show it, mm from their ends. */
@@ -118,6 +121,18 @@ export const groovesResults: ResultTable<keyof GroovesResults, V> = {
     builds: true,
     rule: 'groove-width-from-the-panel',
     when: hasBottomGroove,
+  }),
+  bottomGrooveShare: row(grooveShare, (v) => ({ g: v.grooveDepth, t: v.wall }), {
+    label: 'depth of the bottom’s groove, share of the wall',
+    kind: 'percent',
+    digits: 0,
+    rule: 'groove-depth',
+  }),
+  lidGrooveShare: row(grooveShare, (v) => ({ g: v.lidGrooveDepth, t: v.wall }), {
+    label: 'depth of the lid’s groove, share of the wall',
+    kind: 'percent',
+    digits: 0,
+    rule: 'groove-depth',
   }),
   fingerAboveGroove: row(
     corner.fingerAboveGroove,

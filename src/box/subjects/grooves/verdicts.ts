@@ -1,5 +1,4 @@
 /** Checks that the lesson on groove margins teaches. */
-import { grooveShare } from '../../../calc/grooves/groove-web.ts';
 import { type Check, eitherWay, type NativeRange } from '../../core/verdict.ts';
 import type { GroovesValues } from './results.ts';
 
@@ -13,7 +12,7 @@ const push = (
   rule: string,
   label: string,
   hasGroove: (v: GroovesValues) => boolean,
-  measure: (v: GroovesValues) => number,
+  of: 'lidLipPush' | 'bottomLipPush',
 ): Check<GroovesValues> => ({
   id: `${rule}-push`,
   rule,
@@ -21,7 +20,7 @@ const push = (
   kind: 'force',
   applies: hasGroove,
   unknown: 'The tables have no strength across the grain for this wood, so what its lip takes is not known.',
-  measure,
+  of,
   usual: (v) => [v.push, open],
   says: {
     low: 'Your push, at one place, could split this lip off: leave more wood, or a shallower groove.',
@@ -35,14 +34,14 @@ const depth = (
   id: string,
   label: string,
   hasGroove: (v: GroovesValues) => boolean,
-  groove: 'grooveDepth' | 'lidGrooveDepth',
+  of: 'bottomGrooveShare' | 'lidGrooveShare',
 ): Check<GroovesValues> => ({
   id,
   rule: 'groove-depth',
   label,
   kind: 'percent',
   applies: hasGroove,
-  measure: (v) => grooveShare.compute({ g: v[groove], t: v.wall }),
+  of,
   usual: [100 / 3, 50],
   works: () => [0, 50],
   says: {
@@ -58,7 +57,7 @@ export const groovesChecks: readonly Check<GroovesValues>[] = [
     rule: 'lip-beside-lid-groove',
     label: 'wood above the lid’s groove',
     kind: 'length',
-    measure: (v) => v.lidLip,
+    of: 'lidLip',
     usual: { mm: [3.2, 6], inch: [1 / 8, 1 / 4] },
     says: {
       low: 'Thinner than custom has it: a knock or a thumb can split it off along the grain.',
@@ -66,19 +65,14 @@ export const groovesChecks: readonly Check<GroovesValues>[] = [
       inside: 'As custom has it. Whether this wood takes your push at that thickness is judged beside it.',
     },
   },
-  push(
-    'lip-beside-lid-groove',
-    'push the lid’s lip takes',
-    () => true,
-    (v) => v.lidLipPush,
-  ),
+  push('lip-beside-lid-groove', 'push the lid’s lip takes', () => true, 'lidLipPush'),
   {
     id: 'lip-below-bottom-groove',
     rule: 'lip-below-bottom-groove',
     label: 'wood below the bottom’s groove',
     kind: 'length',
     applies: hasBottomGroove,
-    measure: (v) => v.bottomLip,
+    of: 'bottomLip',
     declares: lipBelow,
     usual: (v) => [Math.max(eitherWay(lipBelow)[0], v.grooveDepth), eitherWay(lipBelow)[1]],
     says: {
@@ -87,16 +81,21 @@ export const groovesChecks: readonly Check<GroovesValues>[] = [
       inside: 'At least as thick as the groove is deep, and enough for a dropped box.',
     },
   },
-  push('lip-below-bottom-groove', 'push the bottom’s lip takes', hasBottomGroove, (v) => v.bottomLipPush),
-  depth('groove-depth', 'depth of the bottom’s groove, share of the wall', hasBottomGroove, 'grooveDepth'),
-  depth('groove-depth-lid', 'depth of the lid’s groove, share of the wall', () => true, 'lidGrooveDepth'),
+  push('lip-below-bottom-groove', 'push the bottom’s lip takes', hasBottomGroove, 'bottomLipPush'),
+  depth(
+    'groove-depth',
+    'depth of the bottom’s groove, share of the wall',
+    hasBottomGroove,
+    'bottomGrooveShare',
+  ),
+  depth('groove-depth-lid', 'depth of the lid’s groove, share of the wall', () => true, 'lidGrooveShare'),
   {
     id: 'groove-inside-one-finger',
     rule: 'groove-inside-one-finger',
     label: 'finger left above the bottom’s groove',
     kind: 'length',
     applies: (v) => v.joint === 'finger' && hasBottomGroove(v),
-    measure: (v) => v.fingerAboveGroove,
+    of: 'fingerAboveGroove',
     usual: () => [0, open],
     says: {
       low: 'The groove runs into the next finger: it shows on both pairs of walls, so all four need a stop.',

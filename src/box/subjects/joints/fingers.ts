@@ -31,7 +31,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'finger width',
     kind: 'length',
     applies: isFinger,
-    measure: (v) => v.fingerWidth,
+    of: 'fingerWidth',
     declares: { mm: [5, 10], inch: [3 / 16, 3 / 8] },
     usual: (v) => [v.wall / 2, v.wall],
     says: {
@@ -46,7 +46,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'fingers in the height',
     kind: 'number',
     applies: isFinger,
-    measure: (v) => v.fingerCount,
+    of: 'fingerCount',
     usual: (v) => [v.oddCount, v.oddCount],
     says: (v) => offOdd(v.jointedHeight, v.oddCount, v.fingerWidth),
   },
@@ -56,7 +56,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'left at the far edge',
     kind: 'length',
     applies: isFinger,
-    measure: (v) => v.edgeSliver,
+    of: 'edgeSliver',
     usual: none,
     says: {
       low: '',
@@ -70,7 +70,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'fingers in the height of the lid’s walls',
     kind: 'number',
     applies: lidIsFinger,
-    measure: (v) => v.lidFingerCount,
+    of: 'lidFingerCount',
     usual: (v) => [v.lidOddCount, v.lidOddCount],
     says: (v) => offOdd(v.lidHeight, v.lidOddCount, v.fingerWidth),
   },
@@ -80,7 +80,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'left at the far edge of the lid’s walls',
     kind: 'length',
     applies: lidIsFinger,
-    measure: (v) => v.lidEdgeSliver,
+    of: 'lidEdgeSliver',
     usual: none,
     says: {
       low: '',
@@ -94,7 +94,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'hole in each side above the lowered front',
     kind: 'length',
     applies: frontCutsFingers,
-    measure: (v) => v.frontHole,
+    of: 'frontHole',
     usual: none,
     says: {
       low: '',
@@ -109,7 +109,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     kind: 'length',
     digits: 2,
     applies: isFinger,
-    measure: (v) => v.fingerFit,
+    of: 'fingerFit',
     usual: { mm: [0.05, 0.1], inch: [0.002, 0.004] },
     // Beyond it the glue film is thicker than 0.15 mm on each cheek (glue lines of 0.05 to 0.15 mm: from memory).
     works: () => [0, 0.3],
@@ -126,7 +126,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     kind: 'length',
     digits: 2,
     applies: isFinger,
-    measure: (v) => v.addedStepError,
+    of: 'addedStepError',
     declares: mostStepError,
     usual: (v) => [0, Math.min(v.fingerFit, eitherWay(mostStepError)[1])],
     says: {

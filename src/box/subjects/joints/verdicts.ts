@@ -16,14 +16,14 @@ const neck = (
   id: string,
   label: string,
   applies: (v: JointsValues) => boolean,
-  measure: (v: JointsValues) => number,
+  of: 'tailRoot' | 'lidTailRoot',
 ): Check<JointsValues> => ({
   id,
   rule: 'finger-width',
   label,
   kind: 'length',
   applies,
-  measure,
+  of,
   usual: (v) => [v.wall / 2, Number.POSITIVE_INFINITY],
   works: () => [0, Number.POSITIVE_INFINITY],
   says: {
@@ -35,17 +35,12 @@ const neck = (
 });
 
 export const jointsChecks: readonly Check<JointsValues>[] = [
-  neck(
-    'finger-width-tail',
-    'tail of a dovetail at its root',
-    (v) => v.joint === 'dovetail',
-    (v) => v.tailRoot,
-  ),
+  neck('finger-width-tail', 'tail of a dovetail at its root', (v) => v.joint === 'dovetail', 'tailRoot'),
   neck(
     'finger-width-tail-lid',
     'tail of the lid’s dovetails at its root',
     (v) => v.joint === 'dovetail' && v.kind === 'lift-off',
-    (v) => v.lidTailRoot,
+    'lidTailRoot',
   ),
   {
     id: 'long-grain-to-long-grain',
@@ -54,7 +49,7 @@ export const jointsChecks: readonly Check<JointsValues>[] = [
     kind: 'area',
     // What keys and splines add is not counted, so the rule keeps silent about them.
     applies: (v) => v.joint !== 'keyed-mitre' && v.joint !== 'splined-mitre',
-    measure: (v) => v.longGrainArea,
+    of: 'longGrainArea',
     // Half the end face of a wall: what fingers as wide as the wall is thick still reach.
     usual: (v) => [(v.jointedHeight * v.wall) / 2, Number.POSITIVE_INFINITY],
     says: (v) => ({

@@ -8,7 +8,7 @@ const open = Number.POSITIVE_INFINITY;
 const halfOpen = {
   kind: 'length',
   applies: (v: LidValues) => v.kind === 'sliding',
-  measure: (v: LidValues) => v.lidHeldHalfOpen,
+  of: 'lidHeldHalfOpen',
 } as const;
 
 export const lidChecks: readonly Check<LidValues>[] = [

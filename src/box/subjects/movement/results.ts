@@ -25,6 +25,8 @@ export interface MovementResults {
   readonly movementDown: number;
   /** What quarter-sawn wood of this kind saves of the movement of flat-sawn, %. */
   readonly quarterSawnSaving: number;
+  /** What 100 mm of it, flat-sawn, move over 4 points, mm. */
+  readonly hundredMoves: number;
   /** All in mm. The gap at each side that would do; the sizes to cut, and the play today that they leave across the grain. */
   readonly bottomGapNeeded: number;
   readonly bottomWidth: number;
@@ -32,6 +34,8 @@ export interface MovementResults {
   readonly bottomPlayToday: number;
   readonly bottomSwelling: number;
   readonly bottomShrinking: number;
+  /** Over the year, if it is free to. */
+  readonly bottomSwing: number;
   /** Both sides together; below zero the bottom presses on its grooves. */
   readonly bottomPlayDamp: number;
   readonly bottomPlayDry: number;
@@ -199,6 +203,16 @@ export const movementResults: ResultTable<keyof MovementResults, V> = {
     },
   ),
 
+  hundredMoves: row(
+    movement.changeByCoefficient,
+    (v) => ({ D: 100, C: v.tangentialCoefficient, M_i: 8, M_f: 12 }),
+    {
+      label: 'movement of 100 mm (4 in) of this wood, flat-sawn, over 4 points',
+      kind: 'length',
+      digits: 2,
+      rule: 'low-movement-wood-first',
+    },
+  ),
   bottomGapNeeded: needed('bottom', panel.gapPerSide, 'gap to leave at each side of the bottom', floats),
   bottomWidth: row(
     play.widthBesidePlay,
@@ -227,6 +241,14 @@ export const movementResults: ResultTable<keyof MovementResults, V> = {
     'bottom, change from today to the driest',
     (v) => v.moistureDry,
     (v) => down('bottom', v),
+  ),
+  bottomSwing: row(
+    movement.yearlySwing,
+    (v) => ({ u: v.bottomSwelling, d: v.bottomShrinking }),
+    say('bottom', 'movement of the bottom over the year', {
+      builds: true,
+      rule: 'solid-floats-plywood-may-be-glued',
+    }),
   ),
   bottomPlayDamp: atDampest('bottom', 'play of the bottom at the dampest, both sides', floats),
   bottomPlayDry: row(

@@ -9,7 +9,6 @@ const open = Number.POSITIVE_INFINITY;
 
 const slides = (v: MovementValues) => v.kind === 'sliding';
 const swing = (v: MovementValues) => v.moistureDamp - v.moistureDry;
-const glued = (v: MovementValues) => v.bottomSwelling - v.bottomShrinking;
 
 /** What turning the rings upright is worth in this wood. */
 const saved = (v: MovementValues) =>
@@ -27,7 +26,7 @@ export const movementChecks: readonly Check<MovementValues>[] = [
     rule: 'low-movement-wood-first',
     label: 'movement of 100 mm (4 in) of this wood, flat-sawn, over 4 points',
     kind: 'length',
-    measure: (v) => 100 * 4 * v.tangentialCoefficient,
+    of: 'hundredMoves',
     // Up to 0.3 % a point a wood counts as stable: common practice, no source.
     usual: { mm: [-open, 1.2], inch: [-open, 3 / 64] },
     says: {
@@ -42,7 +41,7 @@ export const movementChecks: readonly Check<MovementValues>[] = [
     label: 'growth rings to the face of the lid',
     kind: 'angle',
     applies: (v) => slides(v) && v.lid === 'solid',
-    measure: (v) => v.ringAngle,
+    of: 'ringAngle',
     usual: [45, 90],
     says: (v) => ({
       low: `Nearer to flat-sawn: it moves and cups more. It works if the play is calculated and the groove deep enough.${saved(v)}`,
@@ -55,7 +54,7 @@ export const movementChecks: readonly Check<MovementValues>[] = [
     rule: 'build-in-the-middle',
     label: 'moisture of the wood today',
     kind: 'percent',
-    measure: (v) => v.moistureToday,
+    of: 'moistureToday',
     usual: (v) => [v.moistureDry + swing(v) / 4, v.moistureDamp - swing(v) / 4],
     says: {
       low: 'The wood is near the driest of its year: almost all it will do is swell.',
@@ -69,7 +68,7 @@ export const movementChecks: readonly Check<MovementValues>[] = [
     label: 'yearly movement of the glued bottom',
     kind: 'length',
     applies: (v) => v.bottomFit === 'glued',
-    measure: glued,
+    of: 'bottomSwing',
     // The play that a sliding lid is left: to call that the limit is this notebook's choice.
     usual: { mm: [-open, panelPractice.lidAllowance], inch: [-open, 0.012] },
     says: {

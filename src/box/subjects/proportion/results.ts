@@ -5,7 +5,14 @@ import {
   lengthForInsideRatio,
   wallForInsideRatio,
 } from '../../../calc/proportion/inside-ratio.ts';
-import { heightShare, lengthFromRatio, ratio, widthFromRatio } from '../../../calc/proportion/proportion.ts';
+import {
+  heightOfShorter,
+  heightShare,
+  lengthFromRatio,
+  longToShort,
+  ratio,
+  widthFromRatio,
+} from '../../../calc/proportion/proportion.ts';
 import { compartment } from '../../../calc/size/dividers.ts';
 import { dividerSlip } from '../../../calc/size/sizes.ts';
 import { type ResultTable, rowsOf } from '../../core/result.ts';
@@ -18,6 +25,9 @@ export interface ProportionResults {
   readonly insideRatio: number;
   /** Outside height to outside width. */
   readonly heightShare: number;
+  /** The same two whichever side is called the length. */
+  readonly longToShort: number;
+  readonly heightOfShorter: number;
   /** Outside length, or width, that gives the outside the wanted ratio, the other side kept; mm. */
   readonly lengthForRatio: number;
   readonly widthForRatio: number;
@@ -63,6 +73,24 @@ export const proportionResults: ResultTable<keyof ProportionResults, V> = {
     digits: 2,
     rule: 'height-from-width',
   }),
+  longToShort: row(longToShort, (v) => ({ L: v.outsideLength, W: v.outsideWidth }), {
+    label: 'outside, longer side to shorter',
+    kind: 'ratio',
+    digits: 2,
+    builds: true,
+    rule: 'simple-ratio',
+  }),
+  heightOfShorter: row(
+    heightOfShorter,
+    (v) => ({ H: v.outsideHeight, L: v.outsideLength, W: v.outsideWidth }),
+    {
+      label: 'outside height to the shorter side',
+      kind: 'ratio',
+      digits: 2,
+      builds: true,
+      rule: 'height-from-width',
+    },
+  ),
   lengthForRatio: row(lengthFromRatio, (v) => ({ r: v.wantedRatio, W: v.outsideWidth }), {
     label: 'length for the wanted ratio outside, width kept',
     kind: 'length',

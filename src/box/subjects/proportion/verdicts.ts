@@ -1,30 +1,20 @@
 /** Checks that the proportion lesson teaches. */
-import { dividerSlip } from '../../../calc/size/sizes.ts';
 import type { Check, Range } from '../../core/verdict.ts';
 import type { ProportionValues } from './results.ts';
+import type { RoomResults } from './room.ts';
 
 const open = Number.POSITIVE_INFINITY;
 
 /** Usual length to width: 3:2 to 9:5. Common practice; popular in Fechner's test of 1876 (table from memory). */
 export const usualRatio: Range = [1.5, 1.8];
 
-/** Room beside the contents where it is tightest, lining and dividers taken off, both sides together, in mm. */
-const roomBeside = (v: ProportionValues) => {
-  const left = (inside: number, contents: number, dividers: number) =>
-    inside - contents - 2 * v.lining - dividers * (v.dividerThickness + dividerSlip);
-  return Math.min(
-    left(v.clearLength, v.contentsLength, v.dividersAcross),
-    left(v.clearWidth, v.contentsWidth, v.dividersAlong),
-  );
-};
-
-export const proportionChecks: readonly Check<ProportionValues>[] = [
+export const proportionChecks: readonly Check<ProportionValues & RoomResults>[] = [
   {
     id: 'design-from-the-inside',
     rule: 'design-from-the-inside',
     label: 'room on each side of the contents',
     kind: 'length',
-    measure: (v) => roomBeside(v) / 2,
+    of: 'roomEachSide',
     usual: { mm: [3, 6], inch: [1 / 8, 1 / 4] },
     works: () => [0, open],
     says: {
@@ -39,7 +29,7 @@ export const proportionChecks: readonly Check<ProportionValues>[] = [
     rule: 'design-from-the-inside',
     label: 'room above the contents',
     kind: 'length',
-    measure: (v) => v.insideHeight - v.contentsHeight - v.lining,
+    of: 'roomOver',
     usual: { mm: [1, open], inch: [1 / 32, open] },
     works: () => [0, open],
     says: {
@@ -55,7 +45,7 @@ export const proportionChecks: readonly Check<ProportionValues>[] = [
     label: 'room left by lining and dividers',
     kind: 'length',
     applies: (v) => v.lining > 0 || v.dividersAcross > 0 || v.dividersAlong > 0,
-    measure: roomBeside,
+    of: 'roomBeside',
     usual: { mm: [1, open], inch: [1 / 32, open] },
     works: () => [0, open],
     says: {
@@ -69,7 +59,7 @@ export const proportionChecks: readonly Check<ProportionValues>[] = [
     rule: 'outside-is-inside-plus-two-walls',
     label: 'smallest inside size',
     kind: 'length',
-    measure: (v) => Math.min(v.clearLength, v.clearWidth, v.insideHeight),
+    of: 'smallestInside',
     usual: () => [1, open],
     works: () => [1, open],
     says: {
@@ -83,7 +73,7 @@ export const proportionChecks: readonly Check<ProportionValues>[] = [
     rule: 'simple-ratio',
     label: 'outside length to width',
     kind: 'ratio',
-    measure: (v) => Math.max(v.outsideRatio, 1 / v.outsideRatio),
+    of: 'longToShort',
     usual: usualRatio,
     says: {
       low: 'Nearer to square than the usual choice. Nothing breaks; let the contents decide.',
@@ -96,7 +86,7 @@ export const proportionChecks: readonly Check<ProportionValues>[] = [
     rule: 'height-from-width',
     label: 'outside height to width',
     kind: 'ratio',
-    measure: (v) => v.outsideHeight / Math.min(v.outsideWidth, v.outsideLength),
+    of: 'heightOfShorter',
     usual: [1 / 3, 1 / 2],
     says: {
       low: 'Flatter than the usual choice, like a tray. Nothing breaks.',

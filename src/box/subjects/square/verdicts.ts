@@ -15,7 +15,7 @@ export const squareChecks: readonly Check<SquareValues>[] = [
     label: 'opposite walls apart at worst, each cut to its own mark',
     kind: 'length',
     digits: 2,
-    measure: (v) => v.wallsApart,
+    of: 'wallsApart',
     usual: { mm: [low, 0.1], inch: [low, 0.005] },
     says: {
       low: '',
@@ -30,7 +30,7 @@ export const squareChecks: readonly Check<SquareValues>[] = [
     kind: 'length',
     digits: 2,
     applies: (v) => v.diagonalsApart > 0,
-    measure: (v) => v.diagonalsApart,
+    of: 'diagonalsApart',
     usual: diagonalsAim,
     works: () => eitherWay(diagonalsMost),
     says: {
@@ -48,7 +48,7 @@ export const squareChecks: readonly Check<SquareValues>[] = [
     kind: 'length',
     digits: 2,
     applies: (v) => v.rock > 0,
-    measure: (v) => v.rock,
+    of: 'rock',
     usual: rockMost,
     says: {
       low: '',

@@ -1,4 +1,4 @@
-/** Results of the lesson on wall thickness and size. */
+/** Results of the lesson on wall thickness and size. Over 150 lines: one table, a row for each number. */
 
 import { work } from '../../../calc/core/working.ts';
 import * as push from '../../../calc/walls/side-push.ts';
@@ -18,6 +18,8 @@ export interface WallsResults {
   /** Ends of the usual band for the longest side, mm. */
   readonly thinnestUsualWall: number;
   readonly thickestUsualWall: number;
+  /** Around the contents where it is tightest, mm. */
+  readonly roomLeft: number;
   /** % of the outside volume. */
   readonly shareNotInside: number;
   /** kg/m³ at 12 % MC, and g. */
@@ -76,6 +78,23 @@ export const wallsResults: ResultTable<keyof WallsResults, V> = {
     kind: 'length',
     denominator: 32,
   }),
+  roomLeft: row(
+    walls.tightestRoom,
+    (v) => ({
+      l: v.clearLength,
+      w: v.clearWidth,
+      h: v.insideHeight,
+      c_l: v.contentsLength,
+      c_w: v.contentsWidth,
+      c_h: v.contentsHeight,
+    }),
+    {
+      label: 'room the walls leave around the contents',
+      kind: 'length',
+      builds: true,
+      rule: 'walls-cost-inside-volume',
+    },
+  ),
   shareNotInside: row(
     walls.shareNotInside,
     (v) => ({

@@ -9,7 +9,7 @@ export const wallsChecks: readonly Check<WallsValues>[] = [
     rule: 'wall-thickness',
     label: 'wall thickness',
     kind: 'length',
-    measure: (v) => v.wall,
+    of: 'wall',
     declares: { mm: [thinnestBand.a, thickestBand.b], inch: [1 / 4, 1 / 2] },
     usual: (v) => [v.thinnestUsualWall, v.thickestUsualWall],
     says: {
@@ -23,12 +23,7 @@ export const wallsChecks: readonly Check<WallsValues>[] = [
     rule: 'walls-cost-inside-volume',
     label: 'room the walls leave around the contents',
     kind: 'length',
-    measure: (v) =>
-      Math.min(
-        v.clearLength - v.contentsLength,
-        v.clearWidth - v.contentsWidth,
-        v.insideHeight - v.contentsHeight,
-      ),
+    of: 'roomLeft',
     usual: () => [0, Number.POSITIVE_INFINITY],
     works: () => [0, Number.POSITIVE_INFINITY],
     says: {

@@ -1,8 +1,29 @@
-/** A random run in numbers and as a histogram: half of the boxes, 95 of 100, the worst case, and the error that costs most. */
-import type { LidClearance } from '../../box/design/expected.ts';
-import type { costliest, Errors, Expected, RandomRun } from '../../calc/square/accuracy.ts';
+/**
+ * What to expect of the reader's own errors: a few thousand boxes cut at random, as numbers and as a histogram. Counted
+ * when the reader's hand has rested for a moment, never while a slider moves.
+ */
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import type { Design } from '../../box/design/design.ts';
+import { cutOf, errorsOf, type LidClearance } from '../../box/design/expected.ts';
+import type { Plan } from '../../box/design/plan.ts';
+import {
+  costliest,
+  type Errors,
+  type Expected,
+  type RandomRun,
+  randomRun,
+  worstCase,
+} from '../../calc/square/accuracy.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { Histogram } from '../../figures/square/Histogram.tsx';
+import { useRested } from '../kit/follow.ts';
+
+/** The same boxes every time. */
+const seed = 28;
+const boxes = 3000;
+/** ms of rest before the boxes are cut. */
+const rest = 300;
 
 const names: Readonly<Record<keyof Errors, string>> = {
   angle: 'angle of a cut',
@@ -10,7 +31,7 @@ const names: Readonly<Record<keyof Errors, string>> = {
   step: 'step of the finger jig',
 };
 
-export interface Found {
+interface Found {
   readonly run: RandomRun;
   readonly worst: Expected;
   readonly costs: ReturnType<typeof costliest>;
@@ -19,7 +40,7 @@ export interface Found {
 
 const Length = ({ value }: { value: number }) => <Quantity value={value} kind="length" digits={2} />;
 
-export function AccuracyNumbers({ found: { run, worst, costs, lid } }: { found: Found }) {
+function Numbers({ found: { run, worst, costs, lid } }: { found: Found }) {
   const rows = [
     ['gap at the worst corner', 'corner'],
     ['a corner leans over the length of an end by', 'square'],
@@ -72,6 +93,38 @@ export function AccuracyNumbers({ found: { run, worst, costs, lid } }: { found: 
         worst={worst.corner}
         what="gap at the worst corner"
       />
+    </>
+  );
+}
+
+type Planned = Design & { readonly plan: Plan };
+const isPlanned = (design: Design): design is Planned => design.plan !== undefined;
+
+function find(design: Planned): Found {
+  const { cut, lid } = cutOf(design);
+  const errors = errorsOf(design);
+  return {
+    run: randomRun(cut, errors, seed, boxes),
+    worst: worstCase(cut, errors),
+    costs: costliest(cut, errors, seed),
+    lid,
+  };
+}
+
+export function ManyBoxes({ design }: { design: Design }) {
+  const found = useSignal<Found | undefined>(undefined);
+  const rested = useRested(design, rest);
+  useEffect(() => {
+    found.value = isPlanned(rested) ? find(rested) : undefined;
+  }, [rested]);
+  if (!isPlanned(design)) return <p>No room is left between the walls.</p>;
+  return (
+    <>
+      {found.value ? <Numbers found={found.value} /> : <p role="status">Cutting {boxes} boxes …</p>}
+      <p class="help">
+        Each cut draws its own error, evenly between the two ends you gave. Parts are stiff and the glue fills
+        nothing. The same boxes every time.
+      </p>
     </>
   );
 }
