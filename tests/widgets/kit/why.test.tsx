@@ -44,7 +44,7 @@ test('what is called a rise, a fall or a difference of moisture is in points, an
       points?: true;
     }[])
       if (unit === '%') {
-        const isDifference = /^(rise|fall) in moisture|^difference of|minus the other|taken up from/.test(
+        const isDifference = /^(rise|fall) in moisture|year’s humidity|minus the other|taken up from/.test(
           name,
         );
         expect(Boolean(points), `${id}: ${name}`).toBe(isDifference);
