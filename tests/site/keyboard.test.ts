@@ -169,7 +169,7 @@ test.describe('the focus stays with the reader', () => {
     await open(page, myBoxWith({ wall: 20 }));
     const verdict = page.locator('.verdict', { hasText: 'what would change it' });
     for (let tried = 0; tried < (await verdict.count()); tried++) {
-      const fold = verdict.nth(tried).locator('summary');
+      const fold = verdict.nth(tried).locator('.verdict-actions summary');
       await fold.press('Enter');
       const change = named(verdict.nth(tried), 'change it').first();
       if ((await change.count()) === 0) continue;
