@@ -13,16 +13,11 @@ export const fetchedAgain = (): Plugin => ({
   enforce: 'pre',
   applyToEnvironment: ({ name }) => name === 'client',
   load: (id) => (id === helper ? 'export const __vitePreload = (load) => load();' : undefined),
-  renderChunk: (code) => {
-    const asked = /\bimport\(\s*([`'"])(\.{1,2}\/[^`'"]+)\1\s*\)/g;
-    return asked.test(code)
-      ? {
-          code: code.replaceAll(
-            asked,
-            (first, _, file) => `${first}.catch(()=>import("${file}?again="+Date.now()))`,
-          ),
-          map: null,
-        }
-      : null;
-  },
+  renderChunk: (code) => ({
+    code: code.replaceAll(
+      /\bimport\(\s*([`'"])(\.{1,2}\/[^`'"]+)\1\s*\)/g,
+      (first, _, file) => `${first}.catch(()=>import("${file}?again="+Date.now()))`,
+    ),
+    map: null,
+  }),
 });

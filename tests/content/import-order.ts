@@ -6,25 +6,23 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
 import { subjectNames } from '../../src/box/subjects/names.ts';
 
+const numbers = ['units', 'geometry', 'calc', 'box'];
+const screen = [...numbers, 'notebook', 'figures', 'widgets'];
 /** Folders of `src`, each with those it may import; every folder may import itself. */
-const below: Readonly<Record<string, readonly string[]>> = (() => {
-  const numbers = ['units', 'geometry', 'calc', 'box'];
-  const screen = [...numbers, 'notebook', 'figures', 'widgets'];
-  return {
-    units: [],
-    geometry: ['units'],
-    calc: ['geometry', 'units'],
-    box: numbers.slice(0, 3),
-    // Runs while the site is built, never in a browser.
-    build: ['source-schema.ts', ...numbers],
-    notebook: numbers,
-    figures: numbers,
-    widgets: [...numbers, 'notebook', 'figures'],
-    prose: ['build', ...screen],
-    layouts: ['styles', 'build', 'prose', ...screen],
-    pages: ['layouts', 'styles', 'build', 'prose', ...screen],
-  };
-})();
+const below: Readonly<Record<string, readonly string[]>> = {
+  units: [],
+  geometry: ['units'],
+  calc: ['geometry', 'units'],
+  box: ['calc', 'geometry', 'units'],
+  // Runs while the site is built, never in a browser.
+  build: ['source-schema.ts', ...numbers],
+  notebook: numbers,
+  figures: numbers,
+  widgets: [...numbers, 'notebook', 'figures'],
+  prose: ['build', ...screen],
+  layouts: ['styles', 'build', 'prose', ...screen],
+  pages: ['layouts', 'styles', 'build', 'prose', ...screen],
+};
 
 /** Parts that work without a page: no framework may be named in them. */
 const withoutScreen = ['units', 'geometry', 'calc', 'box'];

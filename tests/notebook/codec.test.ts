@@ -68,6 +68,20 @@ describe('a link', () => {
       lidLip: 3.5,
     });
     expect(old.ok && old.dropped).toEqual([]);
+    // Of version 2, whose example was cut with an error of 0.1 mm and had nothing measured: 9 mm walls.
+    const second = decodeLink('2.eyJ3YWxsIjo5fQ');
+    expect(second.ok && second.box).toMatchObject({
+      wall: 9,
+      contentsLength: 150,
+      lengthError: 0.1,
+      diagonalsApart: 0,
+      rock: 0,
+    });
+  });
+
+  test('says an input that is younger than its base even where it stands as it starts', () => {
+    const link = encodeLink({ ...bases[newest]!, younger: 7 } as Box)!;
+    expect(JSON.parse(Buffer.from(link.split('.')[1]!, 'base64url').toString())).toEqual({ younger: 7 });
   });
 
   test('has a value for every input in the base of every version', () => {

@@ -5,8 +5,9 @@
  *   p = 100 t / L                    share of a side taken by one wall
  *   t = min(max(L / n, a), b)        an end of the usual band, from the longest side
  *   v = 100 (1 - l w h / (L W H))    share of the outside volume that is not inside
+ *   r = min(l - c_l, w - c_w, h - c_h)   room around the contents where it is tightest
  *
- * Symbols: L, W, H outside length, width, height; l, w, h inside; t wall thickness; a, b least and most
+ * Symbols: L, W, H outside length, width, height; l, w, h inside; c contents, along l, w and h; t wall thickness; a, b least and most
  * wall that is used at all (all mm); n how many walls go into the longest side; p, v percent.
  * Held fixed: the outside sizes, when the wall moves.
  *
@@ -20,6 +21,8 @@ import { relation } from '../core/relation.ts';
 const outside = { unit: 'mm', range: [20, 1000] } as const;
 const inside = { unit: 'mm', range: [1, 1000] } as const;
 const part = { unit: 'mm', range: [1, 50] } as const;
+const clear = { unit: 'mm', range: [1, 2000] } as const;
+const contents = { unit: 'mm', range: [0, 2000] } as const;
 
 /** One wall as a share of a side, %. */
 export const wallShare = relation({
@@ -110,9 +113,6 @@ export const partsKeptJoined = relation({
   source: 'A strip of n parts is n parts and n − 1 saw cuts long.',
   limits: 'What is safe says the manual of the machine, and the longest figure counts.',
 });
-
-const clear = { unit: 'mm', range: [1, 2000] } as const;
-const contents = { unit: 'mm', range: [0, 2000] } as const;
 
 /** Room around the contents of a bare box where it is tightest, mm. */
 export const tightestRoom = relation({

@@ -4,7 +4,7 @@ import { designBox } from '../../../src/box/design/design.ts';
 import { stockOf } from '../../../src/box/stock/stock.ts';
 import { exampleBox, exampleFor, inchExample, isExample } from '../../../src/box/subjects/example.ts';
 import { verdicts } from '../../../src/box/subjects/index.ts';
-import { fields } from '../../../src/box/subjects/inputs.ts';
+import { type Box, fields } from '../../../src/box/subjects/inputs.ts';
 import { arrangements } from '../../../src/calc/size/packing.ts';
 import { bases, newest } from '../../../src/notebook/bases.ts';
 import { fits } from '../../../src/notebook/settle.ts';
@@ -77,6 +77,10 @@ test('the outside is 172 by 112 by 56 mm, a ratio of about 1.54, and 7 by 4 5/8 
 test('is known as long as nobody touched it', () => {
   expect(isExample(exampleFor('inch'))).toBe(true);
   expect(isExample({ ...exampleBox, wall: 8.5 })).toBe(false);
+  // A thing of another size under the same name, and the order of the fields.
+  const [domino] = exampleBox.items;
+  expect(isExample({ ...exampleBox, items: [{ ...domino!, height: 10 }] })).toBe(false);
+  expect(isExample(Object.fromEntries(Object.entries(exampleBox).reverse()) as unknown as Box)).toBe(true);
 });
 
 test('is the base of the newest links, until it changes: then a new version of links is due', () => {
