@@ -19,7 +19,7 @@ const Exact = ({ of }: { of: number }) => <Quantity value={of} kind="angle" digi
 const Fine = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} denominator={1000} />;
 
 const diagonals: LabSpec = {
-  title: 'The diagonals of your box',
+  title: 'The diagonals of a box',
   figure: RackedBox,
   controls: ['diagonalsApart'],
   more: ['angleError', 'sizeFrom', 'wantedLength', 'wantedWidth', 'wall'],
@@ -30,8 +30,8 @@ const diagonals: LabSpec = {
         Diagonals <Quantity value={v.diagonalsApart} kind="length" digits={1} denominator={64} /> apart mean
         that the corners are <Angle of={v.angleOffSquare} /> off square, and one end stands{' '}
         <Quantity value={v.endShift} kind="length" digits={2} /> aside of where it should. Squeeze the longer
-        one until <Quantity value={v.diagonalsApart / 2} kind="length" digits={2} denominator={64} /> of it
-        are gone.
+        one until <Quantity value={v.diagonalsApart / 2} kind="length" digits={2} denominator={64} /> of it is
+        gone.
       </>
     ) : (
       'Equal diagonals: square, if opposite walls are of one length.'
