@@ -3,7 +3,7 @@
  * a control or button writes can be read back from the store, a link, a file and a kept design.
  */
 
-import type { Field, Item, NumberField } from '../box/core/field.ts';
+import { type Field, type Item, type NumberField, printOf } from '../box/core/field.ts';
 import type { Box } from '../box/subjects/inputs.ts';
 import { fields } from '../box/subjects/inputs.ts';
 import { format } from '../units/index.ts';
@@ -56,9 +56,10 @@ export interface Settled {
   readonly notes: readonly string[];
 }
 
-const both = (value: number, { kind, digits, denominator }: NumberField) => {
-  const options = { ...(digits !== undefined && { digits }), ...(denominator && { denominator }) };
-  const [mm, inch] = (['mm', 'inch'] as const).map((system) => format(value, kind, { ...options, system }));
+const both = (value: number, field: NumberField) => {
+  const [mm, inch] = (['mm', 'inch'] as const).map((system) =>
+    format(value, field.kind, { ...printOf(field), system }),
+  );
   return mm === inch ? mm : `${mm} (${inch})`;
 };
 

@@ -1,15 +1,19 @@
 /** Text for the number field beside a slider, and its label. */
 import { format } from './format.ts';
-import { type Kind, kinds, type UnitSystem, unitName } from './kinds.ts';
+import { INCH, type Kind, kinds, type UnitSystem, unitName } from './kinds.ts';
+import { NOISE } from './rounding.ts';
 
 /**
  * A stored value as text to edit, without its unit: plain spaces and hyphen, lengths to 0.01 mm or 1/64 in
  * (thousandths below that). `parse` reads it back within half of its last step. Empty for what is no number.
+ * @param fine in thousandths of an inch where it lies between two 64ths: gaps, play, one's own errors
  */
-export function toField(value: number, kind: Kind, system: UnitSystem): string {
+export function toField(value: number, kind: Kind, system: UnitSystem, fine = false): string {
   if (!(Math.abs(value) < 1e12)) return '';
   const digits = kind === 'length' ? 2 : undefined;
-  return format(value, kind, { system, digits, denominator: 64, unit: false })
+  const sixtyFourths = (value / INCH) * 64;
+  const between = Math.abs(sixtyFourths - Math.round(sixtyFourths)) > NOISE;
+  return format(value, kind, { system, digits, denominator: fine && between ? 1000 : 64, unit: false })
     .replaceAll('\u202f', '')
     .replace('\u00a0', ' ')
     .replace('\u2212', '-');

@@ -5,6 +5,7 @@
  * degree sign of an angle (section numbers from memory). The spaces do not break, so that "1" never
  * ends a line before "3/8 in". From five digits on, thousands are set apart by a narrow space.
  */
+import { FINE_BELOW, fineInches } from './fine.ts';
 import { INCH, type Kind, kinds, type Unit, type UnitSystem, unitName } from './kinds.ts';
 import { NOISE, type Rounding, roundSteps } from './rounding.ts';
 
@@ -20,6 +21,14 @@ export interface FormatOptions {
   readonly digits?: 0 | 1 | 2 | 3;
   /** Parts of an inch. Default: 64 below one inch, 32 from there on. */
   readonly denominator?: Denominator;
+  /**
+   * `'fine'`: a gap, play, growth or other small difference, in thousandths of an inch with the mark of the rule beside
+   * it (`fine.ts`), or in hundredths of a millimeter. From a quarter of an inch on it is written like any length.
+   * `'exact'`: the same number alone, however long.
+   */
+  readonly as?: 'fine' | 'exact';
+  /** Beside a line in a drawing, where a mark is short: "0.040 in (1/32 +)". */
+  readonly short?: boolean;
   /** False leaves the unit out; the number is then in `fieldUnit`. */
   readonly unit?: boolean;
   /** Words for a screen reader: "1 and 3 eighths inches". */
@@ -111,6 +120,14 @@ function usualDigits(shown: number, { digits, label }: Unit): number {
 export function format(value: number, kind: Kind, options: FormatOptions): string {
   const { system, spoken, unit: withUnit = true } = options;
   if (!(Math.abs(value) < 1e15)) return spoken ? 'no value' : '–';
+  if (kind === 'length' && options.as) {
+    const { as, ...plain } = options;
+    if (as === 'fine' && Math.abs(value) >= FINE_BELOW)
+      return format(value, kind, { ...plain, digits: 1, denominator: 64 });
+    return system === 'inch'
+      ? fineInches(value / INCH, options)
+      : format(value, kind, { ...plain, digits: 2 });
+  }
   const units = kinds[kind][system];
   const next = withUnit ? units.findLast((one) => Math.abs(value) >= one.size * (1 - NOISE)) : undefined;
   const unit = next ?? units[0]!;

@@ -30,6 +30,8 @@ export interface NumberField extends Common {
   /** Decimals shown in mm, and the finest inch fraction. */
   readonly digits?: 0 | 1 | 2;
   readonly denominator?: 8 | 16 | 32 | 64;
+  /** A gap or an error, where small differences count: see `format`. */
+  readonly as?: 'fine';
   /** Another input that it should not lie above, or below, and what is said if it does. */
   readonly notAbove?: readonly [other: string, says: string];
   readonly notBelow?: readonly [other: string, says: string];
@@ -94,3 +96,10 @@ export type InputsOf<Table> = { readonly [Name in keyof Table]: ValueOf<Table[Na
 /** The step of a number for a reader of these units, in the stored unit. */
 export const stepOf = (field: NumberField, system: UnitSystem): number =>
   system === 'inch' && field.inchStep ? field.inchStep : field.step;
+
+/** How a number of this field is printed, everywhere. */
+export const printOf = ({ digits, denominator, as }: Pick<NumberField, 'digits' | 'denominator' | 'as'>) => ({
+  digits,
+  denominator,
+  as,
+});

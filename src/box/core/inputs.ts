@@ -32,7 +32,7 @@ export const thickness = (label: string, says: NumberSays): Input<NumberField> =
 
 /** A length in hundredths of a millimeter or thousandths of an inch. */
 export const fine = (label: string, says: NumberSays): Input<NumberField> =>
-  number(label, 'length', { step: 0.01, inchStep: INCH / 1000, digits: 2, ...says });
+  number(label, 'length', { step: 0.01, inchStep: INCH / 1000, digits: 2, as: 'fine', ...says });
 
 /** A gap as a maker leaves it. */
 export const gap = (label: string, says: NumberSays): Input<NumberField> =>

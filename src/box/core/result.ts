@@ -13,6 +13,8 @@ export interface Say<Values> {
   readonly kind: Kind;
   readonly digits?: 0 | 1 | 2 | 3;
   readonly denominator?: Denominator;
+  /** A gap, play, growth or other small difference: see `format`. */
+  readonly as?: 'fine';
   /** Gaps round up, panels and tongues round down. */
   readonly round?: 'up' | 'down' | 'nearest';
   /** Rule file that teaches it. */
@@ -57,11 +59,12 @@ export function numberOf<Values>(row: Result<Values>, values: Values): number {
 }
 
 /** What is said of a row's number, to whoever prints it. */
-export const sayOf = <Values>({ label, kind, digits, denominator, round, rule }: Say<Values>) => ({
+export const sayOf = <Values>({ label, kind, digits, denominator, as, round, rule }: Say<Values>) => ({
   label,
   kind,
   digits,
   denominator,
+  as,
   round,
   rule,
 });

@@ -6,7 +6,7 @@
  *   breaks    something will not fit, not hold or not move
  *   unknown   there is no number to judge, and why
  */
-import { type FormatOptions, format, INCH, type Kind, type UnitSystem } from '../../units/index.ts';
+import { INCH, type Kind } from '../../units/index.ts';
 
 export type State = 'usual' | 'unusual' | 'breaks' | 'unknown';
 
@@ -30,6 +30,8 @@ export interface Check<V> {
   readonly kind: Kind;
   /** Most decimals, where the usual range needs more than its kind prints. */
   readonly digits?: 0 | 1 | 2;
+  /** A gap or another small difference: told in thousandths, with the mark of the rule beside it. */
+  readonly as?: 'fine';
   /** Whether the rule speaks about this box at all. */
   readonly applies?: (values: V) => boolean;
   /** The input or result that is judged; a result can say why it is what it is. */
@@ -65,7 +67,8 @@ export interface Verdict<V = never> {
 
 /** Room for arithmetic noise, so that a number that is the limit counts as inside. */
 const slack = 1e-6;
-const inside = (value: number, [low, high]: Range) => value >= low - slack && value <= high + slack;
+/** Whether a number lies in a range, both ends included. */
+export const inside = (value: number, [low, high]: Range) => value >= low - slack && value <= high + slack;
 const everywhere: Range = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 
 /** From the lower of the two low ends to the higher of the high ones, in mm: what either reader calls usual is usual. */
@@ -95,54 +98,6 @@ export function judge<V>(check: Check<V>, values: V): Verdict<V> | undefined {
   const side = measured < usual[0] ? says.low : says.high;
   const because = state === 'usual' ? says.inside : state === 'breaks' ? (says.breaks ?? side) : side;
   return { check, state, measured, usual, because };
-}
-
-/** A verdict's numbers as one reader sees them. */
-export interface Told {
-  readonly measured: string;
-  /** "at least 2 mm", "3 to 6 mm"; empty where the range is open on both sides. */
-  readonly usual: string;
-}
-
-/** Finer and finer ways to print, until a number outside its range no longer reads as the limit itself. */
-const finer: readonly Omit<FormatOptions, 'system'>[] = [
-  {},
-  { digits: 2, denominator: 64 },
-  { digits: 3, denominator: 1000 },
-];
-
-/** The range as this reader's own page gives it, in mm, where the verdict is the same by it. */
-function rangeFor({ check: { usual: own }, measured, usual }: Verdict, system: UnitSystem): Range {
-  if (typeof own === 'function' || !('mm' in own)) return usual;
-  const [low, high] = own[system];
-  const native: Range = system === 'mm' ? [low, high] : [low * INCH, high * INCH];
-  return inside(measured, native) === inside(measured, usual) ? native : usual;
-}
-
-/**
- * Prints a verdict so that its numbers bear it out: never "1/32 in, outside the usual range (at least 1/32 in)".
- * What lies so near the limit that a thousandth of an inch does not part them is "just over" or "just under" it.
- */
-export function tell(verdict: Verdict, system: UnitSystem): Told {
-  const { check, measured } = verdict;
-  const [low, high] = rangeFor(verdict, system);
-  const print = (value: number, options: Omit<FormatOptions, 'system'>) =>
-    format(value, check.kind, {
-      ...(check.digits !== undefined && { digits: check.digits }),
-      ...options,
-      system,
-    });
-  const isInside = Number.isNaN(measured) || inside(measured, [low, high]);
-  // Noise that counts as inside must not be printed as outside.
-  const shown = isInside ? Math.min(high, Math.max(low, measured)) : measured;
-  const limit = shown < low ? low : high;
-  const parted = finer.find((one) => isInside || print(shown, one) !== print(limit, one));
-  const options = parted ?? {};
-  const just = parted ? '' : shown < limit ? 'just under ' : 'just over ';
-  const [least, most] = [low, high].map((end) => (Number.isFinite(end) ? print(end, options) : ''));
-  const usual =
-    least && most ? `${least} to ${most}` : least ? `at least ${least}` : most ? `at most ${most}` : '';
-  return { measured: just + print(shown, options), usual };
 }
 
 /** The verdicts of those checks that speak about this box. */

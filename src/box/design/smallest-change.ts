@@ -8,7 +8,7 @@
 
 import { format, type UnitSystem } from '../../units/index.ts';
 import { clean } from '../../units/rounding.ts';
-import { stepOf } from '../core/field.ts';
+import { printOf, stepOf } from '../core/field.ts';
 import { type Check, judge, type State } from '../core/verdict.ts';
 import { evaluate, type Values, verdicts } from '../subjects/index.ts';
 import type { Box } from '../subjects/inputs.ts';
@@ -108,13 +108,7 @@ export function smallestChanges(box: Box, check: Check<Values>, system: UnitSyst
   const before = standing(box);
   /** A change too small to be written is none. */
   const isSeen = ({ input, from, to }: Change) => {
-    const { kind, digits, denominator } = fields[input];
-    const shown = (value: number) =>
-      format(value, kind, {
-        system,
-        ...(digits !== undefined && { digits }),
-        ...(denominator && { denominator }),
-      });
+    const shown = (value: number) => format(value, fields[input].kind, { system, ...printOf(fields[input]) });
     return shown(from) !== shown(to);
   };
   const harmless = ({ input, to }: Change) => {

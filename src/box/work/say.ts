@@ -37,8 +37,8 @@ export const mm = (value: number, options: Omit<FormatOptions, 'system'> = {}): 
 export const size = (value: number): Amount => ({ value, kind: 'length' });
 /** A finished size of a part, printed as in the cut list. */
 export const sizeOf = (part: Part, side: keyof Size): Amount => shownSize(part, 'finished', side);
-/** Gaps round up. */
-export const gap = (value: number): Amount => mm(value, { round: 'up', digits: 2 });
+/** Gaps round up, and are told finer than a rule shows. */
+export const gap = (value: number): Amount => ({ value, kind: 'length', round: 'up', as: 'fine' });
 /** Panels and tongues round down. */
 export const panel = (value: number): Amount => mm(value, { round: 'down' });
 

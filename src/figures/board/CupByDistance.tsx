@@ -78,8 +78,7 @@ export function CupByDistance({ width: w, distance, shrinkages, description }: C
         anchor={x > 250 ? 'end' : 'start'}
         value={exact(distance)}
         kind="length"
-        digits={2}
-        denominator={1000}
+        as="fine"
         class="on-lines"
       />
       <Label x={left} y={12} anchor="start">

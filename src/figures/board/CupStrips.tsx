@@ -46,8 +46,7 @@ export function CupStrips({ width, thickness, strips, description }: CupStripsPr
                 anchor="start"
                 value={Math.abs(cup)}
                 kind="length"
-                digits={2}
-                denominator={1000}
+                as="fine"
                 before={`${word}: `}
               />
             )}

@@ -44,7 +44,7 @@ export function CupCourse({ every, courses }: CupCourseProps) {
       view={[0, 0, 350, 208 + 18 * courses.length + 14]}
       title="Cup of the lid, day by day"
       description={courses
-        .map(({ word, worst }) => `${word}: at most ${said(worst, 'length', { digits: 2 })}.`)
+        .map(({ word, worst }) => `${word}: at most ${said(worst, 'length', { as: 'fine' })}.`)
         .join(' ')}
     >
       <Plot on={axes} />
@@ -81,8 +81,7 @@ export function CupCourse({ every, courses }: CupCourseProps) {
             anchor="start"
             value={worst}
             kind="length"
-            digits={2}
-            denominator={64}
+            as="fine"
             before={`${word}: `}
           />
         </g>

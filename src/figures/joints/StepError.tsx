@@ -42,7 +42,7 @@ export function StepError({ values: v }: { values: Values }) {
       .join('');
   const thickness = Math.max(1, Math.min(6, v.fingerWidth * scale * 0.5));
   const bound = fingers[firstBound];
-  const total = said(v.addedStepError, 'length', { digits: 2 });
+  const total = said(v.addedStepError, 'length', { as: 'fine' });
 
   const frame = (title: string) => (
     <>
@@ -56,7 +56,7 @@ export function StepError({ values: v }: { values: Values }) {
         anchor="start"
         value={v.fingerFit}
         kind="length"
-        digits={2}
+        as="fine"
         before="play "
       />
       <line class="axis" x1={axis} x2={axis} y1={0} y2={stack.height} />

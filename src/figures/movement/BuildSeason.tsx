@@ -32,7 +32,7 @@ export function BuildSeason({ part, season, allowance, play, built }: BuildSeaso
   const { top, bottom, x } = axes;
   // Words and marks stay inside the area; a line that leaves it is cut off.
   const y = axes.y.copy().clamp(true);
-  const words = (value: number) => said(value, 'length', { digits: 2 });
+  const words = (value: number) => said(value, 'length', { as: 'fine' });
   const spans = safe.flatMap(({ from, to }) =>
     from <= to
       ? [[from, to]]
@@ -82,7 +82,7 @@ export function BuildSeason({ part, season, allowance, play, built }: BuildSeaso
         y={y(play) - 11}
         value={play}
         kind="length"
-        digits={2}
+        as="fine"
         before="your play "
       />
       <Label class="on-lines" x={nearEnd(leastDay) > 175 ? 70 : 280} y={bottom - 12}>

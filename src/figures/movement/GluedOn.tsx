@@ -38,7 +38,7 @@ export function GluedOn({ width, length, joint, growing, shrinking }: GluedOnPro
       [0, 0],
       [width, slope * width],
     ]);
-  const fine = (value: number) => said(value, 'length', { digits: 2, denominator: 1000 });
+  const fine = (value: number) => said(value, 'length', { as: 'fine' });
   return (
     <Drawing
       view={[0, 0, 350, bottom + 40]}
@@ -75,7 +75,7 @@ export function GluedOn({ width, length, joint, growing, shrinking }: GluedOnPro
         y={Math.max(plotTop + 10, y(Math.max(growing, shrinking) * joint) - 13)}
         value={Math.max(growing, shrinking) * joint}
         kind="length"
-        digits={2}
+        as="fine"
       />
       <Label x={left} y={bottom + 13} anchor="start">
         strip of no length

@@ -59,7 +59,7 @@ export function PanelLife({ part, humidity, moisture, life, built, groove }: Pan
       title={`The ${part} through a year, built on ${dateOf(built)}`}
       description={`Indoor humidity from ${percent(driest)} to ${percent(dampest)}. Moisture of the ${part} from ${percent(driestWood)} to ${percent(dampestWood)}. ${
         life
-          ? `Its play, both sides together, runs from ${said(least, 'length', { digits: 2 })} to ${said(widest, 'length', { digits: 2 })}; ${jams ? `it jams from ${jams}` : 'it never jams'}, ${drops ? `pushed aside it drops out from ${drops}` : 'it never drops out'}.`
+          ? `Its play, both sides together, runs from ${said(least, 'length', { as: 'fine' })} to ${said(widest, 'length', { as: 'fine' })}; ${jams ? `it jams from ${jams}` : 'it never jams'}, ${drops ? `pushed aside it drops out from ${drops}` : 'it never drops out'}.`
           : 'There is no movement figure for this wood in this air.'
       }`}
     >

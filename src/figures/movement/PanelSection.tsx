@@ -53,7 +53,7 @@ function Edges({
           {jams ? 'jams' : 'drops'}
         </Label>
       ) : (
-        <NumberLabel x={middle} y={above + slot / 2} value={far} kind="length" digits={2} />
+        <NumberLabel x={middle} y={above + slot / 2} value={far} kind="length" as="fine" />
       )}
     </>
   );
@@ -73,7 +73,7 @@ export function PanelSection({ values: v, part = 'bottom' }: { values: Values; p
     ['dampest', v.moistureDamp],
   ] as const;
   const spoken = states
-    .map(([word, moisture]) => `${word} ${said(playAt(v, part, moisture), 'length', { digits: 2 })}`)
+    .map(([word, moisture]) => `${word} ${said(playAt(v, part, moisture), 'length', { as: 'fine' })}`)
     .join(', ');
   const sides = ([0, 1] as const).map((i) => 2 + i * (346 - wallWidth));
   return (

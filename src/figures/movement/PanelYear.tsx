@@ -39,7 +39,7 @@ export function PanelYear({ values: v }: { values: Values }) {
     );
   const today = y(v.bottomGap);
   const rightCrossing = plays.findIndex((play, i) => i > steps / 2 && play <= 2 * v.bottomGap) || steps * 0.8;
-  const spoken = (gap: number) => said(gap, 'length', { digits: 2 });
+  const spoken = (gap: number) => said(gap, 'length', { as: 'fine' });
   return (
     <Drawing
       view={[0, 0, 350, 262]}
@@ -92,7 +92,7 @@ export function PanelYear({ values: v }: { values: Values }) {
             y={(today + y(0)) / 2}
             value={v.bottomGap}
             kind="length"
-            digits={2}
+            as="fine"
             before="today "
           />
         </>

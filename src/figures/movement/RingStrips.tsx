@@ -52,7 +52,7 @@ export function RingStrips({ values: v }: { values: Values }) {
       view={[0, 0, 350, strips.length * row + 20]}
       title="Flat-sawn and quarter-sawn, from dry to damp"
       description={strips
-        .map(([word], i) => `${word} grows ${said(grown[i]!, 'length', { digits: 2 })}`)
+        .map(([word], i) => `${word} grows ${said(grown[i]!, 'length', { as: 'fine' })}`)
         .join(', ')}
     >
       {strips.map(([word, angle], i) => {
@@ -65,7 +65,7 @@ export function RingStrips({ values: v }: { values: Values }) {
               anchor="start"
               value={grown[i]!}
               kind="length"
-              digits={2}
+              as="fine"
               before={word === 'yours' ? `yours, ${v.ringAngle}°: grows ` : `${word}: grows `}
             />
             <rect class="wood-end" x={left} y={y} width={length} height={high} />

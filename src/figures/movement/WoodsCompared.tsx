@@ -30,13 +30,13 @@ export function WoodsCompared({
   const most = Math.max(play, 0.1, ...woods.flatMap(({ flat, quarter }) => [known(flat), known(quarter)]));
   const x = scaleLinear([0, most], [left, right]);
   const words = (value: number) =>
-    Number.isFinite(value) ? said(value, 'length', { digits: 2 }) : 'no figure';
+    Number.isFinite(value) ? said(value, 'length', { as: 'fine' }) : 'no figure';
   const height = woods.length * row;
   const bar = (value: number, y: number, kind: string) =>
     Number.isFinite(value) ? (
       <>
         <rect class={kind} x={left} y={y} width={Math.max(0, x(value) - left)} height={13} />
-        <NumberLabel x={346} y={y + 7} anchor="end" value={value} kind="length" digits={2} />
+        <NumberLabel x={346} y={y + 7} anchor="end" value={value} kind="length" as="fine" />
       </>
     ) : (
       <Label x={left} y={y + 7} anchor="start">
@@ -69,7 +69,7 @@ export function WoodsCompared({
         anchor="start"
         value={play}
         kind="length"
-        digits={2}
+        as="fine"
         before="mark: the play you leave, "
       />
       <Label x={left} y={height + 28} anchor="start">

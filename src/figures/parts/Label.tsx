@@ -35,6 +35,7 @@ export function NumberLabel({
   kind,
   digits,
   denominator,
+  as,
   before = '',
   after = '',
   ...place
@@ -43,10 +44,12 @@ export function NumberLabel({
   kind: Kind;
   digits?: 0 | 1 | 2;
   denominator?: 8 | 16 | 32 | 64 | 1000;
+  /** A small difference, with the mark of the rule beside it, short: "0.040 in (1/32 +)". */
+  as?: 'fine';
   before?: string;
   after?: string;
 }) {
-  const { mm, inch } = bothUnits(value, kind, { digits, denominator });
+  const { mm, inch } = bothUnits(value, kind, { digits, denominator, as, short: true });
   if (inch === undefined)
     return (
       <text {...at(place)} class={`label ${place.class ?? ''}`}>

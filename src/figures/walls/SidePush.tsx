@@ -34,7 +34,7 @@ export function SidePush({ values: v }: { values: Values }) {
       title="A long side from above, pushed in the middle"
       description={
         known
-          ? `Pushed with ${said(v.push, 'force')}, it gives from ${said(v.sidePushHeld, 'length', { digits: 2 })} to ${said(v.sidePushFree, 'length', { digits: 2 })}; drawn ${times} times larger.`
+          ? `Pushed with ${said(v.push, 'force')}, it gives from ${said(v.sidePushHeld, 'length', { as: 'fine' })} to ${said(v.sidePushFree, 'length', { as: 'fine' })}; drawn ${times} times larger.`
           : 'No number for this side: too thick for its length, or a wood without a figure.'
       }
     >
@@ -103,7 +103,7 @@ function Line({
         anchor="start"
         value={value}
         kind="length"
-        digits={2}
+        as="fine"
         before={before}
       />
     </>

@@ -1,7 +1,7 @@
 /** One input of the box: a slider and a number field with one value, or a choice. */
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
-import { type NumberField, stepOf } from '../../box/core/field.ts';
+import { type NumberField, printOf, stepOf } from '../../box/core/field.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
 import { type ChoiceName, fields, type NumberName } from '../../box/subjects/inputs.ts';
 import { format, type UnitSystem } from '../../units/index.ts';
@@ -58,8 +58,7 @@ export function NumberControl({ field, value, system, set: change, warning }: Nu
   };
   const number = useTypedNumber({ ...field, value, system, set });
   const step = stepOf(field, system);
-  const show = (spoken: boolean) =>
-    format(value, kind, { system, digits: field.digits, denominator: field.denominator, spoken });
+  const show = (spoken: boolean) => format(value, kind, { system, ...printOf(field), spoken });
   const message = number.message ? `${number.message} ${show(false)} stays in use.` : warning;
   const help = !number.message && field.help;
   const described = [message && `${id}m`, help && `${id}h`].filter(Boolean).join(' ');

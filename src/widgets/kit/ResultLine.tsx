@@ -2,7 +2,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { useEffect } from 'preact/hooks';
-import type { Say } from '../../box/core/result.ts';
+import { type Say, sayOf } from '../../box/core/result.ts';
 import type { ResultName, Values } from '../../box/subjects/index.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import type { Working } from '../../calc/core/working.ts';
@@ -52,18 +52,7 @@ interface ResultProps {
 /** A result of the box with its number; opens to its reason. */
 export function ResultLine({ model, name, values, units }: ResultProps) {
   const result = model.results[name]!;
-  return (
-    <RelationLine
-      label={result.label}
-      kind={result.kind}
-      digits={result.digits}
-      denominator={result.denominator}
-      round={result.round}
-      rule={result.rule}
-      working={result.work(values.value)}
-      units={units.value}
-    />
-  );
+  return <RelationLine {...sayOf(result)} working={result.work(values.value)} units={units.value} />;
 }
 
 export interface RelationLineProps extends Omit<Say<Values>, 'when' | 'builds'> {

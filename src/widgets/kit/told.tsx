@@ -1,5 +1,6 @@
 /** The words of a verdict's state, and its numbers in the reader's units. */
-import { type State, type Told, tell, type Verdict } from '../../box/core/verdict.ts';
+import { type Told, tell } from '../../box/core/tell.ts';
+import type { State, Verdict } from '../../box/core/verdict.ts';
 
 /** Mark, and word, of each state. */
 export const stateWords: Readonly<Record<State, readonly [mark: string, word: string]>> = {

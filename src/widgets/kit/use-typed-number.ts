@@ -4,11 +4,11 @@
  */
 import { useSignal } from '@preact/signals';
 import type { InputHTMLAttributes } from 'preact';
-import type { NumberField } from '../../box/core/field.ts';
+import { type NumberField, printOf } from '../../box/core/field.ts';
 import { format, toField, type UnitSystem } from '../../units/index.ts';
 import { readNumber } from './read-number.ts';
 
-interface Wanted extends Pick<NumberField, 'kind' | 'low' | 'high' | 'digits' | 'denominator'> {
+interface Wanted extends Pick<NumberField, 'kind' | 'low' | 'high' | 'digits' | 'denominator' | 'as'> {
   /** In the stored unit of the kind, as its limits. */
   value: number;
   system: UnitSystem;
@@ -19,11 +19,12 @@ interface Wanted extends Pick<NumberField, 'kind' | 'low' | 'high' | 'digits' | 
 }
 
 /** Attributes for the `<input>`, why its text could not be used, and a way to drop that text for the value in force. */
-export function useTypedNumber({ kind, low, high, digits, denominator, value, system, set, forget }: Wanted) {
+export function useTypedNumber(wanted: Wanted) {
+  const { kind, low, high, value, system, set, forget } = wanted;
   const typed = useSignal<string | undefined>(undefined);
   const refused = useSignal<{ text: string; message: string } | undefined>(undefined);
-  const show = (number: number) => format(number, kind, { system, digits, denominator });
-  const inForce = toField(value, kind, system);
+  const show = (number: number) => format(number, kind, { system, ...printOf(wanted) });
+  const inForce = toField(value, kind, system, wanted.as === 'fine');
   const read = async (text: string) => {
     const parsed = await readNumber(text, kind, system);
     if (typed.value === text) typed.value = undefined;

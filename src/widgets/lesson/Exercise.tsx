@@ -1,8 +1,10 @@
 /**
  * New numbers: a question about another box, answered with a number. The usual mistakes are named when they are made.
  */
+
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
+import { printOf } from '../../box/core/field.ts';
 import { exampleBox } from '../../box/subjects/example.ts';
 import type { ResultName } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
@@ -66,7 +68,7 @@ export function Exercise({
           <span key={input}>
             {index > 0 && ', '}
             {fields[input].label}{' '}
-            <Quantity value={values[input]} kind={fields[input].kind} digits={fields[input].digits} />
+            <Quantity value={values[input]} kind={fields[input].kind} {...printOf(fields[input])} />
           </span>
         ))}
         .{' '}
@@ -112,6 +114,7 @@ export function Exercise({
             kind={result.kind}
             digits={result.digits}
             denominator={result.denominator}
+            as={result.as}
           />
           .
         </p>

@@ -160,7 +160,7 @@ export function GuessForm({ model, ...props }: Props & { model: Model }) {
             <>
               It is{' '}
               <strong>
-                <Quantity value={right} kind={wanted.kind} digits={wanted.digits} />
+                <Quantity value={right} kind={wanted.kind} digits={wanted.digits} as={wanted.as} />
               </strong>
               .{' '}
             </>

@@ -1,6 +1,8 @@
 /** Two designs side by side: the current one and a kept one. */
+
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Field, Item } from '../../box/core/field.ts';
+import { printOf } from '../../box/core/field.ts';
 import { type Design, designBox } from '../../box/design/design.ts';
 import { verdicts } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
@@ -14,7 +16,7 @@ const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stri
 function Value({ field, value }: { field: Field; value: unknown }) {
   switch (field.type) {
     case 'number':
-      return <Quantity value={value as number} kind={field.kind} digits={field.digits} />;
+      return <Quantity value={value as number} kind={field.kind} {...printOf(field)} />;
     case 'choice':
       return <>{field.options[value as string]}</>;
     case 'items':

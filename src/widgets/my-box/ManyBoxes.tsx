@@ -38,7 +38,7 @@ interface Found {
   readonly lid: LidClearance;
 }
 
-const Length = ({ value }: { value: number }) => <Quantity value={value} kind="length" digits={2} />;
+const Length = ({ value }: { value: number }) => <Quantity value={value} kind="length" as="fine" />;
 
 function Numbers({ found: { run, worst, costs, lid } }: { found: Found }) {
   const rows = [

@@ -1,6 +1,7 @@
 /** Under a verdict that is not usual: the smallest change that would satisfy the rule, and the way to accept it on purpose. */
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
+import { printOf } from '../../box/core/field.ts';
 import type { Verdict } from '../../box/core/verdict.ts';
 import { type Change, smallestChanges } from '../../box/design/smallest-change.ts';
 import type { Values } from '../../box/subjects/index.ts';
@@ -40,8 +41,8 @@ export function VerdictActions({ verdict, store, onChanged }: Props) {
           {changes.value?.map(({ input, to }) => (
             <li key={input}>
               {fields[input].label}{' '}
-              <Quantity value={box[input]} kind={fields[input].kind} digits={fields[input].digits} /> →{' '}
-              <Quantity value={to} kind={fields[input].kind} digits={fields[input].digits} />{' '}
+              <Quantity value={box[input]} kind={fields[input].kind} {...printOf(fields[input])} /> →{' '}
+              <Quantity value={to} kind={fields[input].kind} {...printOf(fields[input])} />{' '}
               <button
                 type="button"
                 class="quiet"

@@ -53,7 +53,7 @@ export function Comparison({ woods, values, system, onRemove }: Props) {
     return isRefused(change) ? (
       <span class="help">{change.refused}</span>
     ) : (
-      <Quantity value={change.change} kind="length" digits={2} round="up" />
+      <Quantity value={change.change} kind="length" as="fine" round="up" />
     );
   };
   return (

@@ -1,5 +1,6 @@
 /** What would satisfy a rule: found by search, checked by hand. */
 import { describe, expect, test } from 'vitest';
+import { printOf } from '../../../src/box/core/field.ts';
 import { judge } from '../../../src/box/core/verdict.ts';
 import { smallestChanges } from '../../../src/box/design/smallest-change.ts';
 import { evaluate, verdicts, wholeModel } from '../../../src/box/subjects/index.ts';
@@ -42,12 +43,7 @@ describe('the smallest change that satisfies a rule', () => {
             const field = fields[input];
             const step = system === 'inch' && field.inchStep ? field.inchStep : field.step;
             expect(Math.abs(to / step - Math.round(to / step)), `${input} ${to}`).toBeLessThan(1e-6);
-            const shown = (value: number) =>
-              format(value, field.kind, {
-                system,
-                ...(field.digits !== undefined && { digits: field.digits }),
-                ...(field.denominator && { denominator: field.denominator }),
-              });
+            const shown = (value: number) => format(value, field.kind, { ...printOf(field), system });
             expect(shown(to), `${input} ${box[input]}`).not.toBe(shown(box[input]));
             for (const after of verdicts(evaluate({ ...box, [input]: to })))
               expect(

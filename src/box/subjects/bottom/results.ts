@@ -44,7 +44,7 @@ export const bottomResults: ResultTable<keyof BottomResults, V> = {
     {
       label: 'sag of the bottom under 1 kg (2.2 lb), at most',
       kind: 'length',
-      digits: 2,
+      as: 'fine',
       round: 'up',
       rule: 'bottom-thickness',
     },

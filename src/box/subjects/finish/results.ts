@@ -16,7 +16,7 @@ export const finishResults: ResultTable<keyof FinishResults, FinishValues> = {
   lidPlayCoated: row(playUnderFilm, (v) => ({ p: v.lidPlayDamp, f: 2, n: 3, h: COAT }), {
     label: 'play of the lid on the dampest day, less three coats on its edges',
     kind: 'length',
-    digits: 2,
+    as: 'fine',
     builds: true,
     rule: 'no-finish-on-running-surfaces',
     when: (v) => v.kind === 'sliding',

@@ -8,7 +8,7 @@ export const finishChecks: readonly Check<FinishValues>[] = [
     rule: 'no-finish-on-running-surfaces',
     label: 'play of the lid on the dampest day, less three coats on its edges',
     kind: 'length',
-    digits: 2,
+    as: 'fine',
     applies: (v) => v.kind === 'sliding',
     of: 'lidPlayCoated',
     usual: () => [0, Number.POSITIVE_INFINITY],

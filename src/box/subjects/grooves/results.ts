@@ -116,7 +116,7 @@ export const groovesResults: ResultTable<keyof GroovesResults, V> = {
   grooveWidth: row(corner.grooveWidth, (v) => ({ p: v.bottomTongue, s: practice.bottomSlip }), {
     label: 'width of the bottom’s groove',
     kind: 'length',
-    digits: 2,
+    as: 'fine',
     round: 'up',
     builds: true,
     rule: 'groove-width-from-the-panel',

@@ -56,6 +56,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'left at the far edge',
     kind: 'length',
     applies: isFinger,
+    as: 'fine',
     of: 'edgeSliver',
     usual: none,
     says: {
@@ -80,6 +81,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'left at the far edge of the lid’s walls',
     kind: 'length',
     applies: lidIsFinger,
+    as: 'fine',
     of: 'lidEdgeSliver',
     usual: none,
     says: {
@@ -94,6 +96,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'hole in each side above the lowered front',
     kind: 'length',
     applies: frontCutsFingers,
+    as: 'fine',
     of: 'frontHole',
     usual: none,
     says: {
@@ -107,7 +110,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     rule: 'finger-fit',
     label: 'slot minus finger',
     kind: 'length',
-    digits: 2,
+    as: 'fine',
     applies: isFinger,
     of: 'fingerFit',
     usual: { mm: [0.05, 0.1], inch: [0.002, 0.004] },
@@ -124,7 +127,7 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     rule: 'step-error-adds-up',
     label: 'step error, all steps together',
     kind: 'length',
-    digits: 2,
+    as: 'fine',
     applies: isFinger,
     of: 'addedStepError',
     declares: mostStepError,

@@ -79,6 +79,7 @@ export const jointsResults: ResultTable<keyof JointsResults, V> = {
   edgeSliver: row(layout.sliver, layoutOf, {
     label: 'left at the far edge',
     kind: 'length',
+    as: 'fine',
     rule: 'no-sliver-at-the-edge',
     when: hasFingers,
   }),
@@ -98,6 +99,7 @@ export const jointsResults: ResultTable<keyof JointsResults, V> = {
   lidEdgeSliver: row(layout.sliver, lidLayoutOf, {
     label: 'left at the far edge of the lid’s walls',
     kind: 'length',
+    as: 'fine',
     rule: 'no-sliver-at-the-edge',
     when: lidHasFingers,
   }),
@@ -126,6 +128,7 @@ export const jointsResults: ResultTable<keyof JointsResults, V> = {
     {
       label: 'hole in each side above the lowered front',
       kind: 'length',
+      as: 'fine',
       round: 'up',
       rule: 'front-ends-with-a-finger',
       when: frontCutsFingers,
@@ -158,7 +161,7 @@ export const jointsResults: ResultTable<keyof JointsResults, V> = {
   addedStepError: row(fit.addedStepError, (v) => ({ i: v.jigSteps, delta: v.stepError }), {
     label: 'error after all steps',
     kind: 'length',
-    digits: 2,
+    as: 'fine',
     rule: 'step-error-adds-up',
     when: hasFingers,
   }),
@@ -186,7 +189,7 @@ export const jointsResults: ResultTable<keyof JointsResults, V> = {
     {
       label: 'growth of a finger by the glue’s water',
       kind: 'length',
-      digits: 2,
+      as: 'fine',
       round: 'up',
       rule: 'finger-fit',
       when: hasFingers,

@@ -120,12 +120,11 @@ const up = (part: PanelName, v: V) =>
 const down = (part: PanelName, v: V) =>
   isPlywood(part, v) ? plywood(v.moistureToday, v.moistureDry) : v.movementDown;
 
-/** What is said of a length of that panel; widths and lengths to cut go down, gaps up. */
+/** What is said of a length of that panel: a size to cut goes down, anything else is a small difference. */
 const say = (part: PanelName, label: string, more: Partial<Say<V>> = {}): Say<V> => ({
   label,
   kind: 'length',
-  digits: more.round === 'down' ? 1 : 2,
-  denominator: 64,
+  ...(more.round === 'down' ? { digits: 1, denominator: 64 } : { as: 'fine' }),
   rule: part === 'bottom' ? 'gap-beside-the-bottom' : 'lid-clearance',
   ...more,
 });
@@ -157,13 +156,13 @@ const needed = (
       const given = { C: up(part, v), u: rise(v), c: allowance(part, v) };
       return { ...given, W: panel.widthToCut.compute({ ...given, B: between(part, v) }) };
     },
-    say(part, label, { round: 'up', digits: 2, ...more }),
+    say(part, label, { round: 'up', ...more }),
   );
 const today = (part: PanelName, label: string, more?: Partial<Say<V>>): Row =>
   row(
     play.playBesideWidth,
     (v) => ({ B: between(part, v), W: widthOf(part, v) }),
-    say(part, label, { round: 'up', digits: 2, builds: true, ...more }),
+    say(part, label, { round: 'up', builds: true, ...more }),
   );
 const atDampest = (part: PanelName, label: string, more?: Partial<Say<V>>): Row =>
   row(
@@ -209,7 +208,7 @@ export const movementResults: ResultTable<keyof MovementResults, V> = {
     {
       label: 'movement of 100 mm (4 in) of this wood, flat-sawn, over 4 points',
       kind: 'length',
-      digits: 2,
+      as: 'fine',
       rule: 'low-movement-wood-first',
     },
   ),

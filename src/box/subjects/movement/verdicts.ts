@@ -26,6 +26,7 @@ export const movementChecks: readonly Check<MovementValues>[] = [
     rule: 'low-movement-wood-first',
     label: 'movement of 100 mm (4 in) of this wood, flat-sawn, over 4 points',
     kind: 'length',
+    as: 'fine',
     of: 'hundredMoves',
     // Up to 0.3 % a point a wood counts as stable: common practice, no source.
     usual: { mm: [-open, 1.2], inch: [-open, 3 / 64] },
@@ -67,6 +68,7 @@ export const movementChecks: readonly Check<MovementValues>[] = [
     rule: 'solid-floats-plywood-may-be-glued',
     label: 'yearly movement of the glued bottom',
     kind: 'length',
+    as: 'fine',
     applies: (v) => v.bottomFit === 'glued',
     of: 'bottomSwing',
     // The play that a sliding lid is left: to call that the limit is this notebook's choice.

@@ -35,7 +35,7 @@ const row = rowsOf<V>();
 const isSquareCut = (v: V) => !isMitered(v);
 const isMeasured = (v: V) => v.diagonalsApart > 0;
 const rocks = (v: V) => v.rock > 0;
-const gap = { kind: 'length', digits: 2, round: 'up' } as const;
+const gap = { kind: 'length', as: 'fine', round: 'up' } as const;
 const angle = { kind: 'angle', digits: 2 } as const;
 const inside = (v: V) => ({ a: v.insideLength, b: v.insideWidth });
 const measured = (v: V) => ({ ...inside(v), D: v.diagonalsApart });

@@ -144,14 +144,14 @@ export const wallsResults: ResultTable<keyof WallsResults, V> = {
     rule,
     label: 'a long side gives at most',
     kind: 'length',
-    digits: 2,
+    as: 'fine',
     round: 'up',
   }),
   sidePushHeld: row(push.sidePushHeld, pushed, {
     rule,
     label: 'with its ends held fast it gives',
     kind: 'length',
-    digits: 2,
+    as: 'fine',
   }),
   sidePushStress: row(push.sidePushStress, pushed, {
     rule,

@@ -92,8 +92,7 @@ function bend(cup: number) {
   if (Math.abs(cup) < 0.005) return 'stays flat';
   return (
     <>
-      goes {cup < 0 ? 'crowned' : 'hollow'} by{' '}
-      <Quantity value={Math.abs(cup)} kind="length" digits={2} denominator={1000} />
+      goes {cup < 0 ? 'crowned' : 'hollow'} by <Quantity value={Math.abs(cup)} kind="length" as="fine" />
     </>
   );
 }

@@ -70,7 +70,7 @@ function Exact({ shape, width, thickness }: { shape: LogShape; width: number; th
         <p key={label} class="result">
           {label}{' '}
           <strong>
-            <Quantity value={value} kind="length" digits={2} denominator={1000} />
+            <Quantity value={value} kind="length" as="fine" />
           </strong>
         </p>
       ))}

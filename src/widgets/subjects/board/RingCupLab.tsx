@@ -39,8 +39,7 @@ export function RingCupLab() {
     : undefined;
   const line = {
     kind: 'length',
-    digits: 2,
-    denominator: 1000,
+    as: 'fine',
     units,
     rule: 'bark-side-goes-hollow',
   } as const;
@@ -66,13 +65,7 @@ export function RingCupLab() {
             <p class="says">
               From {from} to {to} % moisture the bark side goes {to > from ? 'crowned' : 'hollow'}. The face
               toward the pith bends by{' '}
-              <Quantity
-                value={Math.abs(cupExact.compute(given))}
-                kind="length"
-                digits={2}
-                denominator={1000}
-              />
-              .{' '}
+              <Quantity value={Math.abs(cupExact.compute(given))} kind="length" as="fine" />.{' '}
               {beyond
                 ? 'The board is too wide for its distance from the pith: the short formula gives no number here.'
                 : 'The board is narrow for its distance from the pith: the short formula will do.'}

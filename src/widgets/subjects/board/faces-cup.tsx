@@ -35,8 +35,7 @@ type V = WoodFigures & InputsOf<typeof own>;
 const row = rowsOf<V>();
 const line = {
   kind: 'length',
-  digits: 2,
-  denominator: 1000,
+  as: 'fine',
   rule: 'cup-from-unequal-faces',
 } as const;
 const byFaces = (C: 'tangentialCoefficient' | 'radialCoefficient', label: string): Result<V> =>
@@ -78,7 +77,7 @@ export const facesCupLab = lab({
       description={cups
         .map(
           ({ word, cup }) =>
-            `${word}: ${cup === undefined ? 'no number' : said(cup, 'length', { digits: 2, denominator: 1000 })}`,
+            `${word}: ${cup === undefined ? 'no number' : said(cup, 'length', { as: 'fine' })}`,
         )
         .join(', ')}
     />
@@ -89,10 +88,9 @@ export const facesCupLab = lab({
     ) : (
       <>
         With the upper face {difference} {difference === 1 ? 'point' : 'points'} drier, a flat-sawn panel goes
-        hollow by <Quantity value={flat.cup} kind="length" digits={2} denominator={1000} />. Its rings alone,{' '}
-        {alone.points} points drier all through and{' '}
-        <Quantity value={alone.R} kind="length" digits={0} denominator={8} /> from the pith, give{' '}
-        <Quantity value={rings?.cup ?? 0} kind="length" digits={2} denominator={1000} />.
+        hollow by <Quantity value={flat.cup} kind="length" as="fine" />. Its rings alone, {alone.points}{' '}
+        points drier all through and <Quantity value={alone.R} kind="length" digits={0} denominator={8} />{' '}
+        from the pith, give <Quantity value={rings?.cup ?? 0} kind="length" as="fine" />.
       </>
     ),
   results: strips,

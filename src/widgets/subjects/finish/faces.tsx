@@ -106,10 +106,10 @@ export const facesLab = lab({
   says: ({ courses: [open, bare, shut] }) => (
     <>
       The air turns from today’s to the dampest. With the same finish on both faces of an open box the lid
-      stays flat. Finished outside only it bows by <Quantity value={open!.worst} kind="length" digits={2} />{' '}
+      stays flat. Finished outside only it bows by <Quantity value={open!.worst} kind="length" as="fine" />{' '}
       before it comes back. On a shut box a bare lid bows the other way by{' '}
-      <Quantity value={bare!.worst} kind="length" digits={2} />, one finished outside by{' '}
-      <Quantity value={shut!.worst} kind="length" digits={2} />.
+      <Quantity value={bare!.worst} kind="length" as="fine" />, one finished outside by{' '}
+      <Quantity value={shut!.worst} kind="length" as="fine" />.
     </>
   ),
   results: [

@@ -86,9 +86,9 @@ export const seasonLab = lab({
       <Percent of={day!.finished.middle} />, and leaves <Percent of={year!.finished.middle} /> of the year’s.{' '}
       {Number.isFinite(yearly) && (
         <>
-          Bare, the bottom of your box moves <Quantity value={yearly} kind="length" digits={2} /> in a year; a
+          Bare, the bottom of your box moves <Quantity value={yearly} kind="length" as="fine" /> in a year; a
           bottom of this thickness, finished, still{' '}
-          <Quantity value={(yearly * year!.finished.middle) / year!.bare.middle} kind="length" digits={2} />.
+          <Quantity value={(yearly * year!.finished.middle) / year!.bare.middle} kind="length" as="fine" />.
         </>
       )}
     </>

@@ -55,7 +55,7 @@ const labs: Record<string, LabSpec> = {
     results: ['jigSteps', 'addedStepError', 'fingerSwelling'],
     says: (v) => {
       const binds = bindingStep(v.jigSteps, v.stepError, v.fingerFit);
-      const total = <Quantity value={v.addedStepError} kind="length" digits={2} />;
+      const total = <Quantity value={v.addedStepError} kind="length" as="fine" />;
       return binds === undefined ? (
         <>
           Even cut on two settings these walls close: after {v.jigSteps} steps the fingers miss by {total}, no

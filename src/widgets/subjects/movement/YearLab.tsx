@@ -22,7 +22,7 @@ import { type ChosenYear, useYear } from './use-year.ts';
 
 const model = modelOf(movement);
 
-export const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} />;
+export const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="fine" />;
 
 /** Why there is no picture, in its place. */
 const NoFigure = ({ why }: { why: string }) => (

@@ -15,7 +15,7 @@ import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 
-const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} />;
+const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="fine" />;
 
 /** What the year does to a panel, for its play on the dampest day and its hold on the driest. */
 function fate(v: Values, part: PanelName) {

@@ -16,7 +16,7 @@ import { islandOf } from '../../lesson/lesson.tsx';
 const Angle = ({ of }: { of: number }) => <Quantity value={of} kind="angle" digits={2} />;
 /** A fence is known to a thousandth of a degree. */
 const Exact = ({ of }: { of: number }) => <Quantity value={of} kind="angle" digits={3} />;
-const Fine = ({ of }: { of: number }) => <Quantity value={of} kind="length" digits={2} denominator={1000} />;
+const Fine = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="fine" />;
 
 const diagonals: LabSpec = {
   title: 'The diagonals of a box',
@@ -27,11 +27,10 @@ const diagonals: LabSpec = {
   says: (v) =>
     v.diagonalsApart > 0 ? (
       <>
-        Diagonals <Quantity value={v.diagonalsApart} kind="length" digits={1} denominator={64} /> apart mean
-        that the corners are <Angle of={v.angleOffSquare} /> off square, and one end stands{' '}
-        <Quantity value={v.endShift} kind="length" digits={2} /> aside of where it should. Squeeze the longer
-        one until <Quantity value={v.diagonalsApart / 2} kind="length" digits={2} denominator={64} /> of it is
-        gone.
+        Diagonals <Quantity value={v.diagonalsApart} kind="length" as="fine" /> apart mean that the corners
+        are <Angle of={v.angleOffSquare} /> off square, and one end stands{' '}
+        <Quantity value={v.endShift} kind="length" as="fine" /> aside of where it should. Squeeze the longer
+        one until <Quantity value={v.diagonalsApart / 2} kind="length" as="fine" /> of it is gone.
       </>
     ) : (
       'Equal diagonals: square, if opposite walls are of one length.'
@@ -69,8 +68,7 @@ const move = row(fenceMove, (v) => ({ ...widths(v), P: v.pivot }), {
   ...line,
   label: 'move the fence there by',
   kind: 'length',
-  digits: 2,
-  denominator: 1000,
+  as: 'fine',
 });
 
 const fiveCuts = lab({

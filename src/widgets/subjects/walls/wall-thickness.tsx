@@ -67,9 +67,9 @@ const labs: Record<string, LabSpec> = {
       ) : (
         <>
           A push of <Quantity value={v.push} kind="force" /> bends this side by{' '}
-          <Quantity value={v.sidePushHeld} kind="length" digits={2} /> to{' '}
-          <Quantity value={v.sidePushFree} kind="length" digits={2} />; a sheet of paper is about{' '}
-          <Quantity value={0.1} kind="length" />.
+          <Quantity value={v.sidePushHeld} kind="length" as="fine" /> to{' '}
+          <Quantity value={v.sidePushFree} kind="length" as="fine" />; a sheet of paper is about{' '}
+          <Quantity value={0.1} kind="length" as="fine" />.
         </>
       ),
   },
