@@ -85,7 +85,7 @@ export function fineInches(inches: number, { round, spoken, short, as, unit = tr
     ? ''
     : short
       ? `${GAP}(${mark.label.replaceAll(' ', GAP)})`
-      : `, ${mark.text.replaceAll(' ', GAP)}`;
+      : `, ${mark.text.replaceAll(/ (?=\d)/g, GAP)}`;
   const number = size === 0 ? '0' : (size / 1000).toFixed(3);
   return `${count < 0 ? '\u2212' : ''}${number}${unit ? `${GAP}in` : ''}${beside}`;
 }

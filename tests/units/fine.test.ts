@@ -11,46 +11,46 @@ const inches = (value: number, options: Partial<FormatOptions> = {}) => fine(val
 describe('in text', () => {
   // By hand: 1/32 is 0.03125, so 0.040 is 1.28 of it, 0.026 is 0.832, 0.152 is 4.864; 1/64 is 0.015625.
   test.each([
-    [0.04, '0.040~in, a~strong~1/32'],
-    [0.026, '0.026~in, a~scant~1/32'],
-    [0.038, '0.038~in, a~strong~1/32'],
-    [0.152, '0.152~in, a~scant~5/32'],
+    [0.04, '0.040~in, a strong~1/32'],
+    [0.026, '0.026~in, a scant~1/32'],
+    [0.038, '0.038~in, a strong~1/32'],
+    [0.152, '0.152~in, a scant~5/32'],
     // 1.056 of 1/32, and 0.928: within 8 %.
     [0.033, '0.033~in, 1/32'],
     [0.029, '0.029~in, 1/32'],
     // 1.088 and 0.912: no longer.
-    [0.034, '0.034~in, a~strong~1/32'],
+    [0.034, '0.034~in, a strong~1/32'],
     [0.0285, '0.029~in, 1/32'],
     // 1.44 and 1.568 of 1/32 are half way, 1.408 and 1.6 are not.
-    [0.045, '0.045~in, half~way~from~1/32~to~1/16'],
-    [0.049, '0.049~in, half~way~from~1/32~to~1/16'],
-    [0.044, '0.044~in, a~strong~1/32'],
-    [0.05, '0.050~in, a~scant~1/16'],
+    [0.045, '0.045~in, half way from~1/32 to~1/16'],
+    [0.049, '0.049~in, half way from~1/32 to~1/16'],
+    [0.044, '0.044~in, a strong~1/32'],
+    [0.05, '0.050~in, a scant~1/16'],
     // Under 0.0234 in 64ths: 0.020 is 1.28 of them, 0.016 is 1.02, 0.022 is 1.41, 0.023 is 1.47.
-    [0.02, '0.020~in, a~strong~1/64'],
+    [0.02, '0.020~in, a strong~1/64'],
     [0.016, '0.016~in, 1/64'],
-    [0.022, '0.022~in, a~strong~1/64'],
-    [0.023, '0.023~in, half~way~from~1/64~to~1/32'],
-    [0.024, '0.024~in, a~scant~1/32'],
+    [0.022, '0.022~in, a strong~1/64'],
+    [0.023, '0.023~in, half way from~1/64 to~1/32'],
+    [0.024, '0.024~in, a scant~1/32'],
     // 0.008 is 0.51 of 1/64, 0.010 is 0.64; 0.007 is less than half.
-    [0.008, '0.008~in, half~of~1/64'],
-    [0.01, '0.010~in, a~scant~1/64'],
+    [0.008, '0.008~in, half of~1/64'],
+    [0.01, '0.010~in, a scant~1/64'],
     [0.007, '0.007~in'],
     [0.0623, '0.062~in, 1/16'],
     [0.2499, '0.250~in, 1/4'],
     [0, '0~in'],
-    [-0.04, '−0.040~in, a~strong~1/32'],
+    [-0.04, '−0.040~in, a strong~1/32'],
   ])('%d in is "%s"', (value, text) => expect(inches(value)).toBe(text));
 
   test('0.97 and 0.65 mm, both 1/32 in on a rule, read differently', () => {
     // 0.97 / 25.4 = 0.03819; 0.65 / 25.4 = 0.02559.
-    expect([fine(0.97), fine(0.65)]).toEqual(['0.038~in, a~strong~1/32', '0.026~in, a~scant~1/32']);
+    expect([fine(0.97), fine(0.65)]).toEqual(['0.038~in, a strong~1/32', '0.026~in, a scant~1/32']);
     const mm = (value: number) => format(value, 'length', { system: 'mm', as: 'fine' });
     expect([mm(0.97), mm(0.65)]).toEqual(['0.97\u00a0mm', '0.65\u00a0mm']);
   });
   test('gaps go up and panels down to the next thousandth, and the mark is that of the number shown', () => {
     // 0.0333 in is 1.066 of 1/32, which is on the mark; its 0.034 is 1.088, which is not.
-    expect(inches(0.0333, { round: 'up' })).toBe('0.034~in, a~strong~1/32');
+    expect(inches(0.0333, { round: 'up' })).toBe('0.034~in, a strong~1/32');
     expect(inches(0.0333, { round: 'down' })).toBe('0.033~in, 1/32');
     expect(inches(1e-6, { round: 'up' })).toBe('0.001~in');
   });

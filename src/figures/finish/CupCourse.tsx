@@ -81,7 +81,7 @@ export function CupCourse({ every, courses }: CupCourseProps) {
             anchor="start"
             value={worst}
             kind="length"
-            as="fine"
+            as="exact"
             before={`${word}: `}
           />
         </g>

@@ -53,7 +53,7 @@ function Edges({
           {jams ? 'jams' : 'drops'}
         </Label>
       ) : (
-        <NumberLabel x={middle} y={above + slot / 2} value={far} kind="length" as="fine" />
+        <NumberLabel x={middle} y={above + slot / 2} value={far} kind="length" as="exact" />
       )}
     </>
   );

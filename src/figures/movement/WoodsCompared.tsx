@@ -36,7 +36,7 @@ export function WoodsCompared({
     Number.isFinite(value) ? (
       <>
         <rect class={kind} x={left} y={y} width={Math.max(0, x(value) - left)} height={13} />
-        <NumberLabel x={346} y={y + 7} anchor="end" value={value} kind="length" as="fine" />
+        <NumberLabel x={346} y={y + 7} anchor="end" value={value} kind="length" as="exact" />
       </>
     ) : (
       <Label x={left} y={y + 7} anchor="start">

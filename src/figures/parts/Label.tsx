@@ -44,8 +44,8 @@ export function NumberLabel({
   kind: Kind;
   digits?: 0 | 1 | 2;
   denominator?: 8 | 16 | 32 | 64 | 1000;
-  /** A small difference, with the mark of the rule beside it, short: "0.040 in (1/32 +)". */
-  as?: 'fine';
+  /** A small difference, with the mark of the rule beside it, short: "0.040 in (1/32 +)"; or alone, where room is short. */
+  as?: 'fine' | 'exact';
   before?: string;
   after?: string;
 }) {
