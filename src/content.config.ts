@@ -17,6 +17,26 @@ const lessons = defineCollection({
     question: z.string(),
     /** What it comes to, in one sentence, for lists and search engines. */
     summary: z.string(),
+    /** Its steps, four to seven, in order: what is asked, and in a few words for the list of contents. */
+    steps: z
+      .array(
+        z.strictObject({
+          /** Address of the step within its page. */
+          id: z.string().regex(/^[a-z0-9-]+$/),
+          ask: z.string(),
+          short: z.string().max(24),
+          /** Its margin: rules it rests on, words with a line each, where its numbers are from. */
+          rests: z.array(reference('rules')).max(3).default([]),
+          words: z.record(z.string(), z.string()).default({}),
+          from: z
+            .array(z.strictObject({ source: reference('sources'), at: z.string().optional() }))
+            .max(3)
+            .default([]),
+        }),
+      )
+      .min(4)
+      .max(7)
+      .optional(),
     /** Rules it teaches. */
     rules: z.array(reference('rules')).min(1),
     /** Questions later lessons ask again. `right` is the index of the right option; `because` is said after either. */

@@ -1,8 +1,14 @@
-/** What the reader guessed before looking, by guess id; kept on the device, and the same in every tab. */
+/**
+ * What the reader guessed before looking, by guess id; kept on the device, and the same in every tab.
+ * A guess is kept as a short text: a number in its stored unit, the name of an option, or that it was skipped.
+ */
 import { signal } from '@preact/signals';
 import { load, onOtherTab, save } from './storage.ts';
 
 const key = 'guesses';
+
+/** Kept in place of a guess when the reader wanted to see at once. */
+export const skipped = 'skipped';
 
 export type Guesses = Readonly<Record<string, string>>;
 
@@ -38,4 +44,10 @@ export function rememberGuess(id: string, text: string): void {
   const { [id]: _old, ...others } = { ...guesses.value, ...read(load(key)) };
   guesses.value = text === '' ? others : { ...others, [id]: text };
   save(key, JSON.stringify(guesses.value));
+}
+
+/** A kept guess as a number within these limits; nothing if it is none. */
+export function markOf(text: string | undefined, low: number, high: number): number | undefined {
+  const value = text === undefined || text.trim() === '' ? Number.NaN : Number(text);
+  return value >= low && value <= high ? value : undefined;
 }

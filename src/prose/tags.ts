@@ -6,11 +6,13 @@ import Contrast from './Contrast.astro';
 import Guess from './Guess.astro';
 import Lab from './Lab.astro';
 import Limits from './Limits.astro';
+import More from './More.astro';
 import MyBoxPart from './MyBoxPart.astro';
 import NewNumbers from './NewNumbers.astro';
 import Recall from './Recall.astro';
 import RuleCard from './RuleCard.astro';
 import Size from './Size.astro';
+import Step from './Step.astro';
 
 export const tags = {
   Because,
@@ -20,9 +22,11 @@ export const tags = {
   Guess,
   Lab,
   Limits,
+  More,
   MyBoxPart,
   NewNumbers,
   Recall,
   RuleCard,
   Size,
+  Step,
 };

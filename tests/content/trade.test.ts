@@ -51,7 +51,7 @@ describe('what quarter-sawn wood saves', () => {
     expect(rule('quarter-sawn-for-lids')).toMatch(
       /least in southern magnolia, 19 %, and most in overcup oak, 60 %/,
     );
-    expect(lesson('wood-movement')).toMatch(/from 19 % in southern magnolia to 60 % in overcup oak/);
+    expect(lesson('wood-movement')).toMatch(/from 19\s% in southern magnolia to 60\s% in overcup oak/);
   });
 
   test('is told by wood in the rule, and nobody says that it halves or saves a fixed part', () => {

@@ -254,6 +254,7 @@ test('a year drier at its dampest than at its driest is told beside the field th
   await open(page, 'lessons/wood-movement/');
   const mine = page.locator('.put-in-my-box');
   await mine.scrollIntoViewIfNeeded();
+  await mine.getByText('more to change').click();
   const dry = numberField(mine, 'humidity at the driest');
   await dry.fill('80');
   await dry.press('Enter');

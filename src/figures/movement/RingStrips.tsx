@@ -11,8 +11,11 @@ const [left, length] = [2, 250] as const;
 /** Pixels between rings. */
 const spacing = 6;
 
-/** Rings across a strip `high` pixels thick at `angle` degrees to its face, as one path, cut off at its ends. */
-function rings(angle: number, y: number, high: number): string {
+/**
+ * Rings across a strip at `angle` degrees to its face, as one path, cut off at its ends. The strip is `high` user units
+ * thick and `length` long, its left upper corner at (`left`, `y`).
+ */
+export function stripRings(angle: number, y: number, high: number, left: number, length: number): string {
   if (angle < 3)
     return Array.from({ length: Math.floor(high / spacing) }, (_, i) => {
       const at = y + (i + 0.75) * spacing;
@@ -69,7 +72,7 @@ export function RingStrips({ values: v }: { values: Values }) {
               before={word === 'yours' ? `yours, ${v.ringAngle}°: grows ` : `${word}: grows `}
             />
             <rect class="wood-end" x={left} y={y} width={length} height={high} />
-            <path class="ring" d={rings(angle, y, high)} />
+            <path class="ring" d={stripRings(angle, y, high, left, length)} />
             {Number.isFinite(grown[i]) && (
               <rect class="grown" x={left + length} y={y} width={grown[i]! * scale * times} height={high} />
             )}

@@ -28,6 +28,15 @@ export function Definitions() {
           <rect width="4" height="4" class="warn" />
           <line x1="0" y1="0" x2="0" y2="4" class="warn-hatch" />
         </pattern>
+        <pattern
+          id="pencil"
+          width="6"
+          height="6"
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(-45)"
+        >
+          <line x1="0" y1="0" x2="0" y2="6" class="pencil-hatch" />
+        </pattern>
       </defs>
     </svg>
   );

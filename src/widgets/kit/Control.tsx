@@ -9,7 +9,10 @@ import { HeardUnit, Unit } from './Unit.tsx';
 import type { Store } from './use-store.ts';
 import { useTypedNumber } from './use-typed-number.ts';
 
-export function Control({ name, store }: { name: NumberName | ChoiceName; store: Store }) {
+/** What a control works on. */
+type Target = Pick<Store, 'values' | 'units' | 'set'>;
+
+export function Control({ name, store }: { name: NumberName | ChoiceName; store: Target }) {
   const field = fields[name];
   // Its own input only: another slider's movement does not redraw this one.
   const value = useComputed(() => store.values.value[name]);
@@ -97,7 +100,7 @@ export function NumberControl({ field, value, system, set: change, warning }: Nu
   );
 }
 
-function ChoiceControl({ name, chosen, store }: { name: ChoiceName; chosen: string; store: Store }) {
+function ChoiceControl({ name, chosen, store }: { name: ChoiceName; chosen: string; store: Target }) {
   const id = useId();
   const field = fields[name];
   /** A page is built with the chosen option alone: without JavaScript nothing can be chosen, and the woods are many. */

@@ -18,7 +18,10 @@ interface Wanted extends Pick<NumberField, 'kind' | 'low' | 'high' | 'digits' | 
   forget?: () => void;
 }
 
-/** Attributes for the `<input>`, why its text could not be used, and a way to drop that text for the value in force. */
+/**
+ * Attributes for the `<input>`, why its text could not be used, a way to drop that text for the value in force, that value
+ * as it would stand in the field, and a way to read at once what is being typed.
+ */
 export function useTypedNumber(wanted: Wanted) {
   const { kind, low, high, value, system, set, forget } = wanted;
   const typed = useSignal<string | undefined>(undefined);
@@ -44,6 +47,12 @@ export function useTypedNumber(wanted: Wanted) {
   return {
     message: refused.value?.message,
     drop,
+    inForce,
+    /** Reads what is being typed, if anything is; resolves when it has been taken or refused. */
+    readNow: async () => {
+      if (typed.value !== undefined) await read(typed.value);
+      return refused.value === undefined;
+    },
     input: {
       type: 'text',
       inputMode: 'decimal',

@@ -5,7 +5,9 @@
 import type { Box } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import { Exercise, type Props as ExerciseProps } from './Exercise.tsx';
+import { GuessCard } from './GuessCard.tsx';
 import { GuessForm, type Props as GuessProps } from './GuessForm.tsx';
+import type { GuessSpec } from './guess-spec.ts';
 import { Lab } from './Lab.tsx';
 import type { LabSpec, SharingLabSpec } from './lab-spec.ts';
 import { PutInMyBox, type Props as PutInMyBoxProps } from './PutInMyBox.tsx';
@@ -13,12 +15,15 @@ import { type Props as RecallProps, RecallQuestion } from './RecallQuestion.tsx'
 
 export interface Lesson {
   readonly labs: Readonly<Record<string, LabSpec | SharingLabSpec>>;
+  /** Guesses by their id, which is unique in the notebook. */
+  readonly guesses?: Readonly<Record<string, GuessSpec>>;
   readonly model: Model;
 }
 
 /** What an author's tag asks of a lesson. */
 export type IslandProps =
   | { as: 'lab'; name: string; pins?: Partial<Box> | undefined }
+  | { as: 'guess card'; id: string }
   | ({ as: 'guess' } & GuessProps)
   | ({ as: 'exercise' } & ExerciseProps)
   | ({ as: 'recall' } & RecallProps)
@@ -26,7 +31,7 @@ export type IslandProps =
 
 /** The component that Astro wakes for every tag of a lesson. */
 export const islandOf =
-  ({ labs, model }: Lesson) =>
+  ({ labs, guesses = {}, model }: Lesson) =>
   (props: IslandProps) => {
     switch (props.as) {
       case 'lab': {
@@ -35,6 +40,8 @@ export const islandOf =
         const { component: Sharing } = spec;
         return <Sharing />;
       }
+      case 'guess card':
+        return <GuessCard id={props.id} spec={guesses[props.id]!} model={model} />;
       case 'guess':
         return <GuessForm model={model} {...props} />;
       case 'exercise':

@@ -14,6 +14,7 @@ import { RingStrips } from '../../../figures/movement/RingStrips.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
+import { woodMovementGuesses } from './wood-movement-guesses.tsx';
 
 const Length = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="fine" />;
 
@@ -114,5 +115,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: modelOf(movement, lid) };
+export const lesson = { labs, guesses: woodMovementGuesses, model: modelOf(movement, lid) };
 export default islandOf(lesson);
