@@ -8,18 +8,18 @@ import { weigh } from './measure.ts';
 import { everyKind } from './site.ts';
 
 const kB = 1000;
-const lesson = { html: 20, js: 46, requests: 14 };
+const lesson = { html: 21, js: 49, requests: 14 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { html: 21, js: 59, requests: 16 },
-  'lessons/wood-movement/': { html: 21, js: 52, requests: 15 },
-  'lessons/what-a-finish-does/': { js: 53, requests: 16 },
-  'lessons/a-year-of-a-panel/': { html: 22, js: 58, requests: 15 },
+  'lessons/reading-the-board/': { html: 21, js: 61, requests: 16 },
+  'lessons/wood-movement/': { html: 27, js: 60, requests: 17 },
+  'lessons/what-a-finish-does/': { js: 55, requests: 16 },
+  'lessons/a-year-of-a-panel/': { html: 22, js: 61, requests: 15 },
   'rules/': { html: 36 },
-  'my-box/': { html: 30, js: 103, requests: 21 },
-  'build-sheet/': { js: 105, requests: 22 },
-  'templates/': { js: 93, requests: 21 },
-  'woods/': { js: 56 },
+  'my-box/': { html: 30, js: 105, requests: 21 },
+  'build-sheet/': { js: 108, requests: 22 },
+  'templates/': { js: 95, requests: 21 },
+  'woods/': { js: 59 },
 };
 
 for (const path of everyKind) {

@@ -45,13 +45,17 @@ const faults = (page: Page) =>
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = walker.nextNode() as Text | null; node; node = walker.nextNode() as Text | null) {
       const parent = node.parentElement!;
-      if (!node.data.trim() || parent.closest('svg, option, math, script, style') || !isSeen(parent))
-        continue;
+      // The word beside a handle belongs to it.
+      const isPart = parent.closest('svg, option, math, script, style, .mark-hint');
+      if (!node.data.trim() || isPart || !isSeen(parent)) continue;
       const range = document.createRange();
       range.selectNodeContents(node);
       for (const rect of range.getClientRects()) texts.push({ node, rect });
     }
-    const controls = [...document.querySelectorAll('button, input, select, textarea')].filter(isSeen);
+    // A bar that stays at the foot of the screen lies over whatever is scrolled there.
+    const controls = [...document.querySelectorAll('button, input, select, textarea')].filter(
+      (element) => isSeen(element) && !element.closest('.place-bar'),
+    );
     const covered = controls.flatMap((control) => {
       const rect = control.getBoundingClientRect();
       return [
@@ -73,6 +77,7 @@ for (const path of everyKind)
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
       for (const guess of document.querySelectorAll<HTMLElement>('.guess')) guess.dataset.open = 'true';
+      for (const card of document.querySelectorAll<HTMLElement>('.guess-card')) card.dataset.state = 'open';
     });
     for (const units of ['mm', 'inch']) {
       await page.getByRole('radio', { name: units, exact: true }).check();
