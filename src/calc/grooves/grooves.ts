@@ -98,6 +98,24 @@ export const lipPush = relation({
     'The push is taken to spread at 45° from its edges to the root of the groove: a usual assumption, not measured here.',
 });
 
+/** The thinnest lip, mm, that takes a push at one place: `lipLoad` and `lipPush` solved for m. For lips up to 2 d thick. */
+export const lipForPush = relation({
+  id: 'lip-for-push',
+  title: 'Thinnest lip that takes a push',
+  result: { symbol: 'm', name: lip.name, unit: 'mm' },
+  inputs: {
+    F: { name: 'push', unit: 'N', range: [0, 500] },
+    sigma_t: strength,
+    a: { name: 'width of a thumb', unit: 'mm', range: [0, 50] },
+    d: arm,
+  },
+  expression: 'sqrt(6 d F / (sigma_t (a + 2 d)))',
+  compute: ({ F, sigma_t, a, d }) => Math.sqrt((6 * d * F) / (sigma_t * (a + 2 * d))),
+  evidence: 'derived',
+  source: 'The load that splits a lip, spread from the thumb, set equal to the push.',
+  limits: `${strengthLimits} Valid while the arm is at least half the lip.`,
+});
+
 /** What contents at rest put on each mm of the four lips. */
 export const contentsLoad = relation({
   id: 'contents-load',

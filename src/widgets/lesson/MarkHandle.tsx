@@ -39,6 +39,8 @@ export function MarkHandle({
   commit,
 }: Props) {
   const upright = isUpright(frame);
+  /** More lies further down, as a depth does, or further up, as in a bar. */
+  const deeper = frame.to[1] > frame.from[1];
   const [x1, y1] = placeIn(frame, { low, high }, low);
   const [x2, y2] = placeIn(frame, { low, high }, high);
   const [x, y] = placeIn(frame, { low, high }, value);
@@ -49,7 +51,7 @@ export function MarkHandle({
     <>
       <input
         type="range"
-        class={`mark-handle ${upright ? 'upright' : ''}`}
+        class={`mark-handle ${upright ? (deeper ? 'upright' : 'upright rising') : ''}`}
         style={{
           left: percent(Math.min(x1, x2) / frame.width),
           top: percent(Math.min(y1, y2) / frame.height),
@@ -71,9 +73,9 @@ export function MarkHandle({
           const { key } = event;
           // Down is deeper in a drawing, while a slider's own down is less.
           const moves: Record<string, number> = {
-            PageUp: upright ? -page : page,
-            PageDown: upright ? page : -page,
-            ...(upright && { ArrowDown: 1, ArrowUp: -1 }),
+            PageUp: upright && deeper ? -page : page,
+            PageDown: upright && deeper ? page : -page,
+            ...(upright && { ArrowDown: deeper ? 1 : -1, ArrowUp: deeper ? -1 : 1 }),
           };
           if (key === 'Enter') commit();
           else if (key in moves) by(moves[key]!);

@@ -50,6 +50,21 @@ describe('a lip beside a groove', () => {
     );
   });
 
+  // The pushes of the same notes the other way round; they are printed to whole newtons.
+  test.each([
+    [1, 10],
+    [2, 42],
+    [3, 93],
+  ])('of %i/16 in walnut is the thinnest that takes %i N beside a 1/8 in groove', (m, push) => {
+    const thin = grooves.lipForPush.compute({
+      F: push,
+      sigma_t: walnut,
+      a: grooves.thumbWidth,
+      d: inch / 8,
+    });
+    expect(thin / ((m * inch) / 16)).toBeCloseTo(1, 1);
+  });
+
   test('twice as thick takes four times the load, twice as far out half of it', () => {
     fc.assert(
       fc.property(size(1, 10), size(0.5, 10), size(0.5, 7), (sigma_t, m, d) => {

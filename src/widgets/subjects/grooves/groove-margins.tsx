@@ -12,6 +12,7 @@ import { WebLeft } from '../../../figures/grooves/WebLeft.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
+import { grooveMarginsGuesses } from './groove-margins-guesses.tsx';
 
 const Newtons = ({ value }: { value: number }) => <Quantity value={value} kind="force" digits={0} />;
 
@@ -110,5 +111,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: modelOf(grooves) };
+export const lesson = { labs, guesses: grooveMarginsGuesses, model: modelOf(grooves) };
 export default islandOf(lesson);
