@@ -11,7 +11,8 @@ const kB = 1000;
 const lesson = { html: 21, js: 49, requests: 14 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { html: 21, js: 61, requests: 16 },
+  'lessons/reading-the-board/': { html: 27, js: 65, requests: 17 },
+  'lessons/groove-margins/': { html: 24, js: 53, requests: 15 },
   'lessons/wood-movement/': { html: 27, js: 60, requests: 17 },
   'lessons/what-a-finish-does/': { js: 55, requests: 16 },
   'lessons/a-year-of-a-panel/': { html: 22, js: 61, requests: 15 },

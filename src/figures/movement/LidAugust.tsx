@@ -18,8 +18,7 @@ const lens = { top: 104, bottom: 196 } as const;
 const slot = { top: 130, bottom: 196 } as const;
 export const augustFrame: GuessFrame = { width: 350, height: 232, from: [96, 163], to: [326, 163] };
 const place = (mm: number) => placeIn(augustFrame, augustRange, mm)[0];
-/** User units a millimeter in the window. */
-const scale = place(1) - place(0);
+const unitsPerMm = place(1) - place(0);
 
 interface Props {
   values: Values;
@@ -36,7 +35,7 @@ export function LidAugust({ values: v, system, mark, open }: Props) {
   const lip = v.lidLip * whole;
   const high = (v.lidLip + thickness + 9) * whole;
   const grown = v.lidSwelling;
-  const edge = open && Number.isFinite(grown) ? place(grown) : place(0);
+  const edge = place(open && Number.isFinite(grown) ? grown : 0);
   const end = place(play);
   const jams = open && grown > play;
   const lidLeft = left + wall - groove * whole;
@@ -122,7 +121,7 @@ export function LidAugust({ values: v, system, mark, open }: Props) {
       )}
       <rect class="lens" x={2} y={lens.top} width={346} height={lens.bottom - lens.top} />
       <Label class="on-wood" x={10} y={lens.top + 13} anchor="start">
-        {`${Math.round(scale / whole)} times larger`}
+        {`${Math.round(unitsPerMm / whole)} times larger`}
       </Label>
       <Label x={10} y={slot.top + 22} anchor="start">
         lid

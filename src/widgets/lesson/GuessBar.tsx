@@ -38,7 +38,7 @@ export function GuessBar(bar: BarProps<NumberGuess>) {
     else commit(String(mark.value));
   };
   const words = number.message ?? message.value;
-  const truth = spec.truth(first);
+  const truth = spec.truth(first, system);
   return (
     <form
       class="guess-form"
@@ -75,7 +75,7 @@ export function GuessBar(bar: BarProps<NumberGuess>) {
               You said <Quantity value={earlier} kind={field.kind} digits={field.digits} />.{' '}
             </>
           )}
-          {spec.answer(first)} {earlier !== undefined && compared(earlier, truth)}
+          {spec.answer(first, system)} {earlier !== undefined && compared(earlier, truth)}
         </Answer>
       ) : (
         <div key="bar" class="guess-bar">

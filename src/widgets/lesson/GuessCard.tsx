@@ -83,7 +83,9 @@ export function GuessCard({ id, spec, model }: GuessCardProps) {
       )}
       {open && (
         <div class="guess-after">
-          {Object.keys(moved.value).length > 0 && <p class="says">{spec.answer(values.value)}</p>}
+          {Object.keys(moved.value).length > 0 && (
+            <p class="says">{spec.answer(values.value, system.value)}</p>
+          )}
           {spec.controls?.map((name) => (
             <Control key={name} name={name} store={store} />
           ))}

@@ -66,7 +66,7 @@ export function PickBar(bar: BarProps<PickGuess>) {
       {open ? (
         <Answer key="answer" cover={cover}>
           {kept === skipped ? '' : kept === right ? 'As you said. ' : 'Not as you said. '}
-          {spec.answer(first)}
+          {spec.answer(first, store.units.value)}
         </Answer>
       ) : (
         <div key="bar" class="guess-bar">

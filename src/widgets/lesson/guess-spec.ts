@@ -26,7 +26,7 @@ interface CommonGuess {
   /** What the button lets happen: "Let August come". */
   readonly event: string;
   /** What is true, in a sentence or two, once it is open; again whenever the control below is moved. */
-  readonly answer: (values: Values) => ComponentChildren;
+  readonly answer: (values: Values, system: UnitSystem) => ComponentChildren;
   /** Inputs the reader may move afterwards; one, as a rule. */
   readonly controls?: readonly (NumberName | ChoiceName)[];
 }
@@ -44,7 +44,7 @@ export interface NumberGuess extends CommonGuess {
   /** Where the mark begins. */
   readonly start: (values: Values) => number;
   /** Where it belongs: a result of the box, or what a relation gives. */
-  readonly truth: (values: Values) => number;
+  readonly truth: (values: Values, system: UnitSystem) => number;
 }
 
 /** One of several outcomes, each drawn. */

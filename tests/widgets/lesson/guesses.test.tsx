@@ -27,7 +27,7 @@ describe.each(guesses)('the guess $id of $lesson', ({ spec, model }) => {
 
   test.each(systems)('is drawn and answered without a number that is none (%s)', (system) => {
     const values = valuesOfGuess(spec, model, system);
-    expect(words(<p>{spec.answer(values)}</p>)).not.toMatch(/NaN|undefined|Infinity|–</);
+    expect(words(<p>{spec.answer(values, system)}</p>)).not.toMatch(/NaN|undefined|Infinity|–</);
     if (spec.type === 'number') {
       const { figure: Figure, field } = spec;
       for (const mark of [undefined, field.low, field.high])
@@ -50,11 +50,11 @@ describe.each(guesses)('the guess $id of $lesson', ({ spec, model }) => {
       return;
     }
     const { low, high } = spec.field;
-    expect(spec.truth(values)).toBeGreaterThanOrEqual(low);
-    expect(spec.truth(values)).toBeLessThanOrEqual(high);
+    expect(spec.truth(values, system)).toBeGreaterThanOrEqual(low);
+    expect(spec.truth(values, system)).toBeLessThanOrEqual(high);
     expect(spec.start(values)).toBeGreaterThanOrEqual(low);
     // What is drawn at the start is not the answer.
-    expect(Math.abs(spec.start(values) - spec.truth(values)) / (high - low)).toBeGreaterThan(0.04);
+    expect(Math.abs(spec.start(values) - spec.truth(values, system)) / (high - low)).toBeGreaterThan(0.04);
     const { frame } = spec;
     for (const [x, y] of [low, high].map((value) => placeIn(frame, spec.field, value))) {
       expect(x).toBeGreaterThanOrEqual(0);
@@ -77,7 +77,7 @@ describe.each(guesses)('the guess $id of $lesson', ({ spec, model }) => {
     const { figure: Figure, field } = spec;
     const shown = (open: boolean) =>
       words(<Figure values={values} system={system} mark={undefined} open={open} />);
-    const text = format(spec.truth(values), field.kind, {
+    const text = format(spec.truth(values, system), field.kind, {
       system,
       ...(field.kind === 'length' ? { as: 'exact' as const } : { digits: field.digits }),
     });

@@ -9,6 +9,7 @@ import { FaceLab } from './FaceLab.tsx';
 import { facesCupLab } from './faces-cup.tsx';
 import { LogLab } from './LogLab.tsx';
 import { RingCupLab } from './RingCupLab.tsx';
+import { readingTheBoardGuesses } from './reading-the-board-guesses.tsx';
 
 const labs: Record<string, LabSpec | SharingLabSpec> = {
   log: { component: LogLab, relations: [movementOfWidth, movementOfThickness] },
@@ -17,5 +18,5 @@ const labs: Record<string, LabSpec | SharingLabSpec> = {
   'faces-cup': facesCupLab,
 };
 
-export const lesson = { labs, model: modelOf(movement) };
+export const lesson = { labs, guesses: readingTheBoardGuesses, model: modelOf(movement) };
 export default islandOf(lesson);

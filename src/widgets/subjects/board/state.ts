@@ -2,13 +2,13 @@
 import { computed, signal } from '@preact/signals';
 import { type LogPiece, type Shrinkages, shrinkagesOf } from '../../../calc/board/log-map.ts';
 import { type LogShape, shapeAfter } from '../../../calc/board/log-shape.ts';
-import { madeUpLog, reachOf } from '../../../calc/board/rings.ts';
+import { reachOf } from '../../../calc/board/rings.ts';
 import { isRefused, type Refused } from '../../../calc/core/refusal.ts';
 import type { Wood } from '../../../calc/core/wood.ts';
 import { logRadius } from '../../../figures/board/LogEnd.tsx';
 
-/** The log of these labs: made up. Its rings are wide and it tapers much, so that arches fit on a short board. */
-export const log = madeUpLog(12, { ringWidth: 4, taper: 0.02 });
+/** The log of these labs. */
+export { figureLog as log } from '../../../figures/board/figure-log.ts';
 
 export const piece = signal<LogPiece>({ center: [15, 70], width: 100, thickness: 20, turn: 0 });
 /** Moisture of the wood before and after, %. */
