@@ -4,7 +4,7 @@ import { cornerHoles, type Pair } from '../../calc/grooves/groove-corner.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 
 /** In which faces holes show, of the walls with a finger at the lower edge (first) and of those with a socket. */
-export const holeOptions: Readonly<Record<string, readonly Pair[]>> = {
+const holeOptions: Readonly<Record<string, readonly Pair[]>> = {
   none: [],
   finger: ['first'],
   socket: ['second'],
