@@ -110,7 +110,7 @@ export const lipForPush = relation({
     a: { name: 'width of a thumb', unit: 'mm', range: [0, 50] },
     d: arm,
   },
-  expression: 'sqrt(6 d F / (sigma_t (a + 2 d)))',
+  expression: 'sqrt(6 d F / (sigma_t * (a + 2 d)))',
   compute: ({ F, sigma_t, a, d }) => Math.sqrt((6 * d * F) / (sigma_t * (a + 2 * d))),
   evidence: 'derived',
   source: 'The load that splits a lip, spread from the thumb, set equal to the push.',
