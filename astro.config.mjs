@@ -16,6 +16,8 @@ export default defineConfig({
   integrations: [mdx(), preact(), offline()],
   vite: {
     plugins: [woodsPlugin(), withoutReasons(), numbersOnly(), fetchedAgain()],
+    // What a page works out beside itself gets the same code as the page.
+    worker: { format: 'es', plugins: () => [woodsPlugin(), withoutReasons()] },
     build: {
       rolldownOptions: { output: { codeSplitting: { groups: bundles } } },
     },

@@ -1,4 +1,4 @@
-/** Takes the picture in the README from the built site: the first lesson after its guess. `npm run screenshot` */
+/** Takes the picture in the README from the built site: the front page with a guess and its truth. `npm run screenshot` */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
@@ -22,15 +22,19 @@ try {
     serviceWorkers: 'block',
     locale: 'en-US',
   });
-  await page.goto(`http://127.0.0.1:${port}/lessons/proportion/`);
+  // Faces are optional: the second visit has them.
+  const address = `http://127.0.0.1:${port}/`;
+  await page.goto(address);
+  await page.waitForLoadState('networkidle');
+  await page.goto(address);
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
-  await page.getByRole('button', { name: /^skip/ }).first().click();
-  // The figure with a little of the page above it.
-  await page
-    .locator('.lab')
-    .first()
-    .evaluate((lab) => window.scrollTo(0, lab.getBoundingClientRect().top + window.scrollY - 60));
-  await page.waitForTimeout(500);
+  const guess = page.locator('.guess-card');
+  await guess.getByRole('textbox').fill('1/8');
+  await guess.getByRole('textbox').press('Enter');
+  await guess.getByRole('slider').waitFor();
+  // Past the drawing of the truth, and without a ring around the answer.
+  await page.evaluate(() => document.activeElement?.blur());
+  await page.waitForTimeout(1200);
   await page.screenshot({ path: `${root}public/screenshot.png` });
 } finally {
   await browser.close();

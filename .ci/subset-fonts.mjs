@@ -1,6 +1,7 @@
 /**
  * Makes the site's font files from the font packages: only the characters and features that the pages use.
- * `npm run fonts` writes them to src/styles/fonts, from where they are committed. A lesson loads all three: 50 kB at most.
+ * `npm run fonts` writes them to src/styles/fonts, from where they are committed. Every page loads the first of serif and sans;
+ * the others are fetched where a sign of theirs is drawn: `src/styles/fonts.css` names their ranges once more.
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -13,31 +14,40 @@ const range = (/** @type {number} */ first, /** @type {number} */ last) =>
   Array.from({ length: last - first + 1 }, (_, index) => String.fromCodePoint(first + index)).join('');
 const ascii = range(0x20, 0x7e);
 
-/** Text and labels: US English, typographic marks, sizes, and the names in the list of sources. */
-const text = `${ascii}\u00a0\u2009\u202f§°±²³·×¼½¾¶–—‘’“”…′″⁄−áäåçèéíñóöøúüÖß`;
-/** Formulas: operators, Greek, and the slanted letters that MathML puts in the place of plain ones. */
-const formulas = `%${range(0x28, 0x2b)},./0123456789:;<=>[]|{}${range(0x41, 0x5a)}${range(0x61, 0x7a)}\u00a0°±·×÷′″−⋅≈≠≤≥√∞∂∑∏→←↑↓⇒∝⌈⌉⌊⌋△✓\u2009\u202fπΔΣΦΩαβγδεηθλμνρστφω${range(0x1d434, 0x1d454)}ℎ${range(0x1d456, 0x1d467)}${[...'αβγδεηθλμνπρστφω'].map((letter) => String.fromCodePoint(letter.codePointAt(0) - 0x3b1 + 0x1d6fc)).join('')}`;
+/** Text and labels: US English, typographic marks, sizes, and two letters of names that several pages have. */
+const text = `${ascii}\u00a0\u2009\u202f§°±²³·×¶–—‘’“”…′″−íö`;
+/** Names of authors and what a reader may type: a file of its own, which only a page with such a sign fetches. */
+const more = '¼½¾⁄´¹áäåçèéñóøúüÄÅÉÖÜß';
+/** Signs that the text faces lack; also in a file of their own. */
+const signs = '←↑→↓⇒√∞≈≠≤≥△✓Δαβγδθλμνπρστφ';
+const shifted = (/** @type {string} */ letters, /** @type {string} */ first, /** @type {number} */ to) =>
+  [...letters]
+    .map((letter) => String.fromCodePoint(letter.charCodeAt(0) - first.charCodeAt(0) + to))
+    .join('');
+const capitals = range(0x41, 0x5a);
+const small = range(0x61, 0x7a);
+/** Formulas: operators, upright words, and the slanted letters that MathML puts in the place of plain ones. */
+const formulas = `%()+,./0123456789:;<=>[]|\u00a0\u2009\u202f°±·×−⋅≈≠≤≥√⌈⌉⌊⌋Δ${small}ACDEFLMNPRSTW${shifted(capitals, 'A', 0x1d434)}ℎ${shifted(small.replace('h', ''), 'a', 0x1d44e)}${shifted('αβγδεηθλμνπρστφω', 'α', 0x1d6fc)}`;
 
-// Tabular and lining figures and built-up fractions. Ligatures would cost 3 kB, and these faces read well without.
-const figures = ['tnum', 'lnum', 'frac', 'numr', 'dnom'];
-const weights = { wght: { min: 400, max: 600, default: 400 } };
+// Tabular and lining figures. Ligatures would cost 3 kB and kerning 5 in Literata and 2 in Source Sans: these faces are
+// spaced so that text reads well without either, and headings are set a little closer (src/styles/base.css).
+const keepFeatures = ['tnum', 'lnum'];
+// Both weights in one file: 14.6 and 10.4 kB, where a file for each would be 17.1 and 12.0 kB together.
+const variationAxes = { wght: { min: 400, max: 600, default: 400 } };
+const serif = '@fontsource-variable/literata/files/literata-latin-wght-normal.woff2';
+const sans = '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2';
+const math = '@fontsource/noto-sans-math/files/noto-sans-math-latin-400-normal.woff2';
 
 const fonts = {
-  'notebook-serif': {
-    from: '@fontsource-variable/literata/files/literata-latin-wght-normal.woff2',
-    characters: text,
-    options: { keepFeatures: [...figures, 'kern'], variationAxes: weights },
-  },
-  'notebook-sans': {
-    from: '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2',
-    characters: text,
-    // Labels are short: kerning would cost 2 kB and is hardly seen.
-    options: { keepFeatures: figures, variationAxes: weights },
-  },
+  'notebook-serif': { from: serif, characters: text, options: { keepFeatures, variationAxes } },
+  'notebook-serif-more': { from: serif, characters: more, options: { keepFeatures, variationAxes } },
+  'notebook-sans': { from: sans, characters: text, options: { keepFeatures, variationAxes } },
+  'notebook-sans-more': { from: sans, characters: more, options: { keepFeatures, variationAxes } },
+  'notebook-signs': { from: math, characters: signs, options: { keepFeatures: [] } },
+  // The MATH table, which stretches brackets and roots, stays in; ssty draws small letters for indices.
   'notebook-math': {
-    from: '@fontsource/noto-sans-math/files/noto-sans-math-latin-400-normal.woff2',
+    from: math,
     characters: formulas,
-    // The MATH table, which stretches brackets and roots, stays in; ssty draws small letters for indices.
     options: { keepFeatures: ['ccmp', 'ssty', 'dtls', 'math'] },
   },
 };

@@ -1,9 +1,10 @@
 /** What lessons, rules and sources must say about themselves. Schemas are strict: a misspelt key stops the build. */
 
 import { defineCollection, reference } from 'astro:content';
-import { glob } from 'astro/loaders';
+import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { relations } from './calc/index.ts';
+import { type LessonStage, lessonStages } from './prose/lesson-terms.ts';
 import { evidences, parts, stages } from './prose/rule-terms.ts';
 import { sourceSchema } from './source-schema.ts';
 
@@ -13,6 +14,8 @@ const lessons = defineCollection({
     title: z.string(),
     /** Place in the course, from 1. */
     order: z.number().int().positive(),
+    /** Stage of the work; those of one stage follow one another. */
+    stage: z.enum(Object.keys(lessonStages) as LessonStage[]),
     /** The question the lesson answers, as a learner would ask it. */
     question: z.string(),
     /** What it comes to, in one sentence, for lists and search engines. */
@@ -105,4 +108,42 @@ const sources = defineCollection({
   schema: sourceSchema,
 });
 
-export const collections = { lessons, rules, sources };
+/** As people type it: small letters, and what stands in a word. */
+const typed = z.array(z.string().regex(/^[a-z0-9][a-z0-9 '-]*$/)).min(1);
+
+const words = defineCollection({
+  loader: file('content/words/synonyms.yaml'),
+  schema: z.strictObject({
+    /** Words and phrases that mean the same, the site's own first. */
+    same: typed,
+    /** What it means, in a sentence: makes it an entry of the list from A to Z, and an answer. */
+    means: z.string().optional(),
+    /** Where more about it stands. */
+    rule: reference('rules').optional(),
+  }),
+});
+
+const symptoms = defineCollection({
+  loader: file('content/words/symptoms.yaml'),
+  schema: z.strictObject({
+    /** What one sees: "The lid sticks". */
+    title: z.string(),
+    /** The likeliest cause, in a sentence or two. */
+    says: z.string(),
+    asked: typed,
+    /** Id of the check whose number for the reader's box comes first. */
+    check: z.string().optional(),
+    /** What of the box is shown beside it. */
+    part: z.enum(['box', 'inside', 'walls', 'bottom', 'lid']),
+    /** Where its causes stand, the likeliest first. */
+    rules: z.array(reference('rules')).min(1),
+  }),
+});
+
+/** By the id of an answer: `rule:wall-thickness`, `wood:black-walnut`, `own:board`. */
+const asked = defineCollection({
+  loader: file('content/words/asked.yaml'),
+  schema: z.strictObject({ asked: typed }),
+});
+
+export const collections = { lessons, rules, sources, words, symptoms, asked };

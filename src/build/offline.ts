@@ -37,7 +37,7 @@ export const writeServiceWorker = (folder: string) =>
     inlineWorkboxRuntime: true,
     sourcemap: false,
     // Names with a hash never change their content.
-    dontCacheBustURLsMatching: /^(_astro\/|relations-)/,
+    dontCacheBustURLsMatching: /^(_astro\/|relations-|ask-)/,
     manifestTransforms: [withChecksums(folder)],
     // A question mark in an address changes nothing in a site of files.
     ignoreURLParametersMatching: [/.*/],

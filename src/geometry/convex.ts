@@ -83,25 +83,34 @@ function split(
   return { inside, outside };
 }
 
-/** How a polygon lies to a half-space: wholly inside, wholly outside or on its border, or across it. */
-function sideOf({ points }: Polygon, { n, d }: HalfSpace): 'inside' | 'outside' | 'across' {
+/** How far a polygon reaches beyond a half-space, mm: 0 where it lies inside, infinite where it lies wholly outside or on the border. */
+function reach({ points }: Polygon, { n, d }: HalfSpace): number {
   let [low, high] = [Infinity, -Infinity];
   for (let index = 0; index < points.length; index++) {
     const beyond = dot(n, points[index]!) - d;
     if (beyond < low) low = beyond;
     if (beyond > high) high = beyond;
   }
-  if (low >= -touching) return 'outside';
-  return high <= touching ? 'inside' : 'across';
+  if (low >= -touching) return Infinity;
+  return high <= touching ? 0 : high;
 }
 
-/** The half-spaces of a body that a polygon reaches across, or `undefined` where it lies wholly outside one of them. */
+/**
+ * The half-spaces of a body that a polygon reaches across, or `undefined` where it lies wholly outside one of them. That
+ * beyond which most of it lies comes first: what is left of a large face round a small cut is then one large piece and
+ * small ones, not slices.
+ */
 function crossed(polygon: Polygon, body: Body): HalfSpace[] | undefined {
   const found: HalfSpace[] = [];
+  const far: number[] = [];
   for (let index = 0; index < body.length; index++) {
-    const side = sideOf(polygon, body[index]!);
-    if (side === 'outside') return undefined;
-    if (side === 'across') found.push(body[index]!);
+    const beyond = reach(polygon, body[index]!);
+    if (beyond === Infinity) return undefined;
+    if (beyond === 0) continue;
+    let place = found.length;
+    while (place > 0 && far[place - 1]! < beyond) place--;
+    found.splice(place, 0, body[index]!);
+    far.splice(place, 0, beyond);
   }
   return found;
 }

@@ -19,6 +19,8 @@ import type { Axis, Block, Prism, Solid } from './solid.ts';
 export interface Face {
   readonly polygons: readonly Polygon[];
   readonly normal: Vector;
+  /** The cut that left it; a face of the block itself has none. */
+  readonly cut?: Prism | undefined;
 }
 
 const axes = ['x', 'y', 'z'] as const;
@@ -100,7 +102,8 @@ export function facesOf(solid: Solid): readonly Face[] {
 
 function surface({ block, cuts }: Solid): readonly Face[] {
   if (axes.some((axis) => block[axis][1] - block[axis][0] < skin)) return [];
-  const prisms = cuts.filter(hasRoom).map(wallsOf);
+  const real = cuts.filter(hasRoom);
+  const prisms = real.map(wallsOf);
   const outside = axes.flatMap((axis) =>
     ([-1, 1] as const).map((sign): Face => {
       const on = sign < 0 ? block[axis][0] + skin : block[axis][1] - skin;
@@ -116,7 +119,11 @@ function surface({ block, cuts }: Solid): readonly Face[] {
       // Seen from the wood, just outside what is cut away.
       const seen = clip(whole(points.map((point) => along(point, n, skin))), body);
       const others = prisms.filter((_, other) => other !== index);
-      return { normal: [-n[0], -n[1], -n[2]], polygons: seen ? cutFrom([seen], others) : [] };
+      return {
+        normal: [-n[0], -n[1], -n[2]],
+        polygons: seen ? cutFrom([seen], others) : [],
+        cut: real[index],
+      };
     }),
   );
   return [...outside, ...inside].filter(({ polygons }) => polygons.length > 0);

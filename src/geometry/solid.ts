@@ -19,6 +19,8 @@ export interface Prism {
   readonly from: number;
   readonly to: number;
   readonly outline: readonly (readonly [number, number])[];
+  /** What it is cut for; carried along, so that the faces it leaves can be told from others. */
+  readonly cutFor?: string;
 }
 
 export interface Solid {

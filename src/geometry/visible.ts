@@ -3,17 +3,18 @@
  * do not run into each other, whatever their shapes, so it needs no order of painting and few elements.
  */
 
-import { type Body, dot, minus, type Polygon, type Vector, without } from './convex.ts';
+import { type Body, dot, type HalfSpace, type Polygon, type Vector, without } from './convex.ts';
 import { facesOf } from './faces.ts';
+import { type Move, turnedBy } from './move.ts';
 import { twiceArea } from './polygon.ts';
-import type { Solid } from './solid.ts';
+import type { Prism, Solid } from './solid.ts';
 import { onSheet, type View } from './view.ts';
 
 /** Something to draw: a solid, moved as a stiff body where `move` says so. */
 export interface Shown<Name> {
   readonly name: Name;
   readonly solid: Solid;
-  readonly move?: ((point: Vector) => Vector) | undefined;
+  readonly move?: Move | undefined;
 }
 
 /** What is seen of one face, on the sheet, and which way it looks in the solid's own axes. */
@@ -21,6 +22,12 @@ export interface Seen<Name> {
   readonly name: Name;
   readonly normal: Vector;
   readonly polygons: readonly Polygon[];
+}
+
+export interface SeenFace<Name> extends Seen<Name> {
+  /** The cut that left it; a face of the block itself has none. */
+  readonly cut: Prism | undefined;
+  readonly of: Shown<Name>;
 }
 
 interface Shadow {
@@ -33,24 +40,13 @@ interface Shadow {
 }
 
 interface Candidate<Name> {
-  readonly face: { readonly name: Name; readonly normal: Vector };
+  readonly face: Omit<SeenFace<Name>, 'polygons'>;
   readonly polygon: Polygon;
   readonly shadow: Shadow;
 }
 
 /** Nearer than this in depth a face hides nothing, and a strip that is thinner is not drawn: mm. */
 const hair = 0.02;
-
-function boundsOf(points: readonly Vector[]): Shadow['box'] {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of points) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    top = Math.min(top, y);
-    bottom = Math.max(bottom, y);
-  }
-  return [left, top, right, bottom];
-}
 
 function isThin({ points }: Polygon): boolean {
   let round = 0;
@@ -64,67 +60,73 @@ function isThin({ points }: Polygon): boolean {
 
 /** All that lies behind a polygon as seen on the sheet; `front` is its normal there, toward the eye. */
 function shadowOf({ points }: Polygon, front: Vector): Shadow {
-  const sign = twiceArea(points) > 0 ? 1 : -1;
-  const sides = points.flatMap(([x, y], index) => {
-    const next = points[(index + 1) % points.length]!;
-    const [dx, dy] = [next[0] - x, next[1] - y];
+  const twice = twiceArea(points);
+  const sign = twice > 0 ? 1 : -1;
+  // Most that overlaps on the sheet lies behind, not before: that is soonest found out.
+  const body: HalfSpace[] = [{ n: front, d: dot(front, points[0]!) - hair }];
+  let [left, top, right, bottom, near, far] = [Infinity, Infinity, -Infinity, -Infinity, Infinity, -Infinity];
+  for (let index = 0; index < points.length; index++) {
+    const [x, y, depth] = points[index]!;
+    const next = points[index + 1] ?? points[0]!;
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < top) top = y;
+    if (y > bottom) bottom = y;
+    if (depth < near) near = depth;
+    if (depth > far) far = depth;
+    const dx = next[0] - x;
+    const dy = next[1] - y;
     const edge = Math.sqrt(dx * dx + dy * dy);
-    if (edge < 1e-9) return [];
+    if (edge < 1e-9) continue;
     const out: Vector = [(sign * dy) / edge, (-sign * dx) / edge, 0];
-    return [{ n: out, d: out[0] * x + out[1] * y }];
-  });
-  return {
-    box: boundsOf(points),
-    near: Math.min(...points.map(([, , depth]) => depth)),
-    far: Math.max(...points.map(([, , depth]) => depth)),
-    area: Math.abs(twiceArea(points)) / 2,
-    body: [...sides, { n: front, d: dot(front, points[0]!) - hair }],
-  };
+    body.push({ n: out, d: out[0] * x + out[1] * y });
+  }
+  return { box: [left, top, right, bottom], near, far, area: Math.abs(twice) / 2, body };
 }
 
 /** What is seen of all solids. */
-export function visible<Name>(view: View, shown: readonly Shown<Name>[]): readonly Seen<Name>[] {
-  const origin: Vector = [0, 0, 0];
+export function visible<Name>(view: View, shown: readonly Shown<Name>[]): readonly SeenFace<Name>[] {
   const all: Candidate<Name>[] = shown
-    .flatMap(({ name, solid, move = (point: Vector) => point }) =>
-      facesOf(solid).flatMap(({ normal, polygons }) => {
-        const front = onSheet(view, minus(move(normal), move(origin)));
+    .flatMap((of) => {
+      const { name, solid, move = (point: Vector) => point } = of;
+      return facesOf(solid).flatMap(({ normal, polygons, cut }) => {
+        const front = onSheet(view, turnedBy(of.move, normal));
         if (front[2] > -1e-6) return [];
-        const face = { name, normal };
+        const face = { name, normal, cut, of };
         return polygons.flatMap(({ points, drawn }) => {
           const polygon = { points: points.map((point) => onSheet(view, move(point))), drawn };
           return isThin(polygon) ? [] : [{ face, polygon, shadow: shadowOf(polygon, front) }];
         });
-      }),
-    )
+      });
+    })
     .sort((a, b) => b.shadow.area - a.shadow.area);
   // Small ones first, each against the largest first: most of what is hidden is small, and is hidden by few. What is
   // hidden itself hides nothing that those before it do not hide.
-  let before = all;
+  const before = all.map(({ shadow }) => shadow);
   const left = new Map<Candidate<Name>['face'], Polygon[]>();
   for (let index = all.length - 1; index >= 0; index--) {
     const candidate = all[index]!;
     const seen = lit(candidate, before);
     const known = left.get(candidate.face);
-    if (seen.length === 0) before = before.filter((one) => one !== candidate);
+    if (seen.length === 0) before.splice(index, 1);
     else if (known) known.push(...seen);
     else left.set(candidate.face, [...seen]);
   }
-  return [...left].map(([{ name, normal }, polygons]) => ({ name, normal, polygons }));
+  return [...left].map(([face, polygons]) => ({ ...face, polygons }));
 }
 
-/** What is left of a polygon behind the shadows of all others. */
-function lit({ polygon, shadow: own }: Candidate<unknown>, before: readonly Candidate<unknown>[]) {
-  let left: readonly Polygon[] = [polygon];
-  for (const { shadow } of before) {
-    const [box, other] = [own.box, shadow.box];
-    const apart = other[0] >= box[2] || other[2] <= box[0] || other[1] >= box[3] || other[3] <= box[1];
-    if (apart || shadow.near > own.far) continue;
+/** What is left of a polygon behind shadows. */
+function lit({ polygon, shadow: own }: Candidate<unknown>, before: readonly Shadow[]) {
+  const [left, top, right, bottom] = own.box;
+  let seen: readonly Polygon[] = [polygon];
+  for (let index = 0; index < before.length; index++) {
+    const { box, near, body } = before[index]!;
+    if (box[0] >= right || box[2] <= left || box[1] >= bottom || box[3] <= top || near > own.far) continue;
     const next: Polygon[] = [];
-    for (const one of left)
-      for (const rest of without(one, shadow.body)) if (rest === one || !isThin(rest)) next.push(rest);
+    for (const one of seen)
+      for (const rest of without(one, body)) if (rest === one || !isThin(rest)) next.push(rest);
     if (next.length === 0) return next;
-    left = next;
+    seen = next;
   }
-  return left;
+  return seen;
 }

@@ -10,7 +10,12 @@
     if (row) row.append(message);
     else (control.closest('label, p') || control).after(message);
   };
-  const asleep = (target) => target instanceof Element && target.closest('astro-island[ssr]');
+  /** A door to the question field works once the one in the header does. */
+  const asleep = (target) =>
+    target instanceof Element &&
+    (target.matches('[data-ask]') ? document.querySelector('header [data-ask]') : target).closest(
+      'astro-island[ssr]',
+    );
   const hold = (event) => {
     const { target } = event;
     if (asleep(target) && /^(INPUT|SELECT|TEXTAREA)$/.test(target.tagName)) {
@@ -19,7 +24,8 @@
     }
   };
   const press = (event) => {
-    const button = event.target instanceof Element && event.target.closest('button');
+    // A link into the page itself would take the box out of the address.
+    const button = event.target instanceof Element && event.target.closest('button, a[href^="#"]');
     if (button && asleep(button)) {
       event.preventDefault();
       held.set(button, { pressed: true });
@@ -47,7 +53,7 @@
       // After the part has drawn itself and taken its place.
       setTimeout(() => {
         for (const [element, { value, checked, pressed }] of held) {
-          if (!target.contains(element)) continue;
+          if (!target.contains(element) && !element.matches('[data-ask]')) continue;
           held.delete(element);
           if (pressed) element.click();
           else if (element.type === 'radio' || element.type === 'checkbox') {

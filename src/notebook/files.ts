@@ -3,7 +3,7 @@
 import type { Design } from '../box/design/design.ts';
 import { shownSize, sides } from '../box/design/shown-size.ts';
 import type { Box } from '../box/subjects/inputs.ts';
-import { format } from '../units/index.ts';
+import { format, type RulerPair } from '../units/index.ts';
 import { type Decoded, decodeStore, encodeStore } from './codec.ts';
 
 /** A design is a few kilobytes; anything larger is something else. */
@@ -38,8 +38,8 @@ const cell = (text: string | number): string => {
   return /[",\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 };
 
-/** The cut list as CSV: the same numbers as on the page, in mm and as inch fractions. */
-export function cutListCsv({ parts }: Design): string {
+/** The cut list as CSV: the same numbers as on the page, in mm and in inches, each on its ruler. */
+export function cutListCsv({ parts }: Design, on: RulerPair): string {
   const heading = ['part', 'how many', 'material', 'grain'];
   for (const state of ['finished', 'rough'])
     for (const side of sides) heading.push(`${state} ${side}, mm`, `${state} ${side}, in`);
@@ -52,7 +52,7 @@ export function cutListCsv({ parts }: Design): string {
       sides.flatMap((side) => {
         const { value, kind, ...options } = shownSize(part, state, side);
         return (['mm', 'inch'] as const).map((system) =>
-          asText(format(value, kind, { ...options, system, unit: false }), system),
+          asText(format(value, kind, { ...options, system, ruler: on[system], unit: false }), system),
         );
       }),
     ),

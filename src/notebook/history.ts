@@ -21,6 +21,8 @@ let last = { inputs: '', at: -Infinity };
 
 export const canUndo = computed(() => past.value.length > 0);
 export const canRedo = computed(() => future.value.length > 0);
+/** The inputs that one step back takes back, as they were changed. */
+export const lastStep = computed(() => Object.keys(past.value.at(-1)?.before ?? {}) as (keyof Box)[]);
 
 /**
  * Remembers a change.

@@ -16,7 +16,7 @@ export type Progress = Readonly<Record<string, LessonProgress>>;
 
 export const progress = signal<Progress>({});
 /** The lesson the reader was in last. */
-const lastLesson = signal<string | undefined>(undefined);
+export const lastLesson = signal<string | undefined>(undefined);
 let awake = false;
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>

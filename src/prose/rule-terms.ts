@@ -19,3 +19,7 @@ export const stages = [
 export const parts = ['whole box', 'walls', 'corners', 'grooves', 'bottom', 'lid', 'contents'] as const;
 
 export const evidences = ['published', 'geometry', 'derived', 'common practice', 'from memory'] as const;
+
+/** Where the rules of a part, and those of a stage, stand on the page of all rules. */
+export const anchorOfPart = (part: (typeof parts)[number]) => part.replaceAll(' ', '-');
+export const anchorOfStage = (stage: (typeof stages)[number]) => `stage-${stage.replaceAll(' ', '-')}`;

@@ -69,7 +69,7 @@ interface Wanted {
   readonly unit?: boolean;
   readonly spoken?: boolean;
   readonly short?: boolean;
-  readonly as?: 'fine' | 'exact';
+  readonly as?: string;
 }
 
 const GAP = '\u00a0';

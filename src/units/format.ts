@@ -1,16 +1,17 @@
 /**
  * The one place that prints numbers, for the eye and for the ear.
- *
  * Spaces follow NIST SP 811, section 7: one between number and unit (also before %), none before the
- * degree sign of an angle (section numbers from memory). The spaces do not break, so that "1" never
- * ends a line before "3/8 in". From five digits on, thousands are set apart by a narrow space.
+ * degree sign of an angle (section numbers from memory). The spaces do not break. From five digits on, thousands are
+ * set apart by a narrow space.
  */
 import { FINE_BELOW, fineInches } from './fine.ts';
 import { INCH, type Kind, kinds, type Unit, type UnitSystem, unitName } from './kinds.ts';
+import { leftFree, onRuler } from './on-ruler.ts';
 import { NOISE, type Rounding, roundSteps } from './rounding.ts';
+import type { Ruler } from './rulers.ts';
 
-/** Finest parts of an inch that may be asked for; 1000 gives decimals, for what a caliper reads. */
-export type Denominator = 8 | 16 | 32 | 64 | 1000;
+/** Finest parts of an inch that may be asked for; 100 and 1000 give decimals, for a decimal rule and for a caliper. */
+export type Denominator = 8 | 16 | 32 | 64 | 100 | 1000;
 
 /** How a number is printed. */
 export interface FormatOptions {
@@ -25,8 +26,11 @@ export interface FormatOptions {
    * `'fine'`: a gap, play, growth or other small difference, in thousandths of an inch with the mark of the rule beside
    * it (`fine.ts`), or in hundredths of a millimeter. From a quarter of an inch on it is written like any length.
    * `'exact'`: the same number alone, however long.
+   * `'size'`: to mark or cut, on the reader's ruler, `'left'`: what is left free, as `on-ruler.ts` says.
    */
-  readonly as?: 'fine' | 'exact';
+  readonly as?: 'fine' | 'exact' | 'size' | 'left';
+  /** The reader's, for `'size'` and `'left'`; else the usual one of the system. */
+  readonly ruler?: Ruler;
   /** Beside a line in a drawing, where a mark is short: "0.040 in (1/32 +)". */
   readonly short?: boolean;
   /** False leaves the unit out; the number is then in `fieldUnit`. */
@@ -35,7 +39,7 @@ export interface FormatOptions {
   readonly spoken?: boolean;
 }
 
-/** A rounded number without sign or unit, as text and as words. */
+/** A rounded number without sign or unit. */
 interface Amount {
   readonly negative: boolean;
   readonly text: string;
@@ -71,7 +75,7 @@ function decimalAmount(shown: number, digits: number, rounding?: Rounding): Amou
 }
 
 function inchAmount(inches: number, { denominator, round, unit = true }: FormatOptions): Amount {
-  if (denominator === 1000) return decimalAmount(inches, 3, round);
+  if (denominator && denominator > 64) return decimalAmount(inches, denominator === 100 ? 2 : 3, round);
   let below: number = denominator ?? defaultDenominator(inches * INCH);
   let count = Math.abs(inches) * 64 < 1 - NOISE ? 0 : roundSteps(inches * below, round);
   // What the fractions cannot show is written in thousandths, as the trade does.
@@ -122,11 +126,11 @@ export function format(value: number, kind: Kind, options: FormatOptions): strin
   if (!(Math.abs(value) < 1e15)) return spoken ? 'no value' : '–';
   if (kind === 'length' && options.as) {
     const { as, ...plain } = options;
-    if (as === 'fine' && Math.abs(value) >= FINE_BELOW)
-      return format(value, kind, { ...plain, digits: 1, denominator: 64 });
-    return system === 'inch'
-      ? fineInches(value / INCH, options)
-      : format(value, kind, { ...plain, digits: 2 });
+    const print = (length: number, how: Partial<FormatOptions>) => format(length, kind, { ...plain, ...how });
+    if (as === 'size') return onRuler(value, options, print);
+    if (as === 'left') return leftFree(value, options, print);
+    if (as === 'fine' && Math.abs(value) >= FINE_BELOW) return print(value, { digits: 1, denominator: 64 });
+    return system === 'inch' ? fineInches(value / INCH, options) : print(value, { digits: 2 });
   }
   const units = kinds[kind][system];
   const next = withUnit ? units.findLast((one) => Math.abs(value) >= one.size * (1 - NOISE)) : undefined;

@@ -6,3 +6,14 @@ export { INCH, type Kind, type UnitSystem } from './kinds.ts';
 export { systemFromLocale } from './locale.ts';
 export type { Parsed } from './parse.ts';
 export { type Rounding, toDecimals } from './rounding.ts';
+export {
+  isOn,
+  pairOf,
+  type Ruler,
+  type RulerName,
+  type RulerPair,
+  rulerNames,
+  rulers,
+  toMark,
+  usualRuler,
+} from './rulers.ts';

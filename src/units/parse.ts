@@ -40,6 +40,7 @@ const tidy = (text: string): string =>
     .replace(/\u2044/g, '/')
     .replace(/[−–‐‑]/g, '-')
     .replace(/\s+/g, ' ')
+    .replace(/^ ?~/, '')
     .trim();
 
 /** `word` has no spaces; British -re is read as -er. */

@@ -18,7 +18,7 @@ const below: Readonly<Record<string, readonly string[]>> = {
   build: ['source-schema.ts', ...numbers],
   notebook: numbers,
   figures: numbers,
-  widgets: [...numbers, 'notebook', 'figures'],
+  widgets: ['styles', ...numbers, 'notebook', 'figures'],
   prose: ['build', ...screen],
   layouts: ['styles', 'build', 'prose', ...screen],
   pages: ['layouts', 'styles', 'build', 'prose', ...screen],
@@ -42,7 +42,12 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
     /^work\//,
   ],
   figures: [/^parts\//, /^plot\//, /^(?!box\/|template\/)\w+\//, /^box\//, /^template\//],
-  widgets: [/^kit\//, /^(lesson|rule)\//, /^(subjects|finder|woods|frame|my-box)\//, /^build-sheet\//],
+  widgets: [
+    /^kit\//,
+    /^(lesson|rule)\//,
+    /^(subjects|finder|woods|frame|home|my-box|ask)\//,
+    /^build-sheet\//,
+  ],
 };
 
 const source = new URL('../../src/', import.meta.url);

@@ -9,6 +9,7 @@ import { wholeModel } from '../../src/box/subjects/index.ts';
 
 import { outsideRange } from '../../src/calc/core/working.ts';
 import { relations } from '../../src/calc/index.ts';
+import { lessonStages } from '../../src/prose/lesson-terms.ts';
 
 const { checks } = wholeModel;
 
@@ -29,6 +30,8 @@ interface Rule {
 }
 interface Lesson {
   title: string;
+  order: number;
+  stage: string;
   rules: string[];
   recall: { ask: string; options: string[]; right: number }[];
 }
@@ -99,6 +102,13 @@ describe.each([...lessons])('the lesson %s', (slug, lesson) => {
     expect(words).toBeGreaterThanOrEqual(700);
     expect(words).toBeLessThanOrEqual(1400);
   });
+});
+
+test('lessons are counted from 1, and those of a stage follow one another in the order of the stages', () => {
+  const inOrder = [...lessons.values()].sort((one, other) => one.order - other.order);
+  expect(inOrder.map(({ order }) => order)).toEqual(inOrder.map((_, index) => index + 1));
+  const places = inOrder.map(({ stage }) => Object.keys(lessonStages).indexOf(stage));
+  expect(places).toEqual([...places].sort((one, other) => one - other));
 });
 
 test('every check of a box and every result points to a rule that exists', () => {

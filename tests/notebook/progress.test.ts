@@ -29,6 +29,7 @@ test('steps that are done, and the last place, are found again on the next visit
     at: 'inside',
     steps: { 'by-eye': 'done', inside: 'skipped' },
   });
+  expect(next.lastLesson.value).toBe('proportion');
 });
 
 test('what is done stays done though its guess is skipped later, until it is covered again', async () => {

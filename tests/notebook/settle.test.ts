@@ -2,6 +2,7 @@
  * Whatever a control or a button writes, the store, a link, a file and a kept design give it back: everything that
  * changes a box goes through `change`, which settles it first.
  */
+
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
 import contents from '../../content/data/contents.csv?raw';
@@ -13,7 +14,6 @@ import { smallestChanges } from '../../src/box/design/smallest-change.ts';
 import { blockOf } from '../../src/box/design/ways-to-lie.ts';
 import { exampleBox } from '../../src/box/subjects/example.ts';
 import { wholeModel } from '../../src/box/subjects/index.ts';
-
 import type { Box } from '../../src/box/subjects/inputs.ts';
 import { fields } from '../../src/box/subjects/inputs.ts';
 import { arrangements } from '../../src/calc/size/packing.ts';
@@ -23,6 +23,7 @@ import { readDesigns, writeDesigns } from '../../src/notebook/designs.ts';
 import { readFile, writeFile } from '../../src/notebook/files.ts';
 import { forgetHistory } from '../../src/notebook/history.ts';
 import { itemLimits, settle } from '../../src/notebook/settle.ts';
+import { usualRuler } from '../../src/units/index.ts';
 import { goldenBoxes } from '../box/golden/boxes.ts';
 import { csvRows } from './csv-rows.ts';
 
@@ -113,7 +114,7 @@ test('every slider at both ends, in both units', async () => {
   for (const [name, field] of Object.entries(fields))
     if (field.type === 'number')
       for (const system of ['mm', 'inch'] as const) {
-        const step = stepOf(field, system);
+        const step = stepOf(field, usualRuler[system]);
         for (const steps of [Math.ceil(field.low / step - 1e-9), Math.floor(field.high / step + 1e-9)]) {
           change({ [name]: steps * step });
           expect(refused.value, `${name} at ${steps} steps of ${step}`).toBeUndefined();
@@ -133,8 +134,8 @@ test('every change that a refusal or a verdict offers', async () => {
   }
   for (const box of goldenBoxes().slice(0, 12))
     for (const check of checks)
-      for (const { input, to } of smallestChanges(box, check, 'inch')) {
-        change({ [input]: to });
+      for (const { inputs } of smallestChanges(box, check, usualRuler.inch)) {
+        change(inputs);
         await comesBack(currentBox.value);
       }
 }, 60_000);

@@ -1,7 +1,7 @@
 /** The things that go in, typed by keyboard: the box follows at once, and what does not fit is said beside its field. */
 import { expect, type Page, test } from '@playwright/test';
 import type { Box } from '../../src/box/subjects/inputs.ts';
-import { linkTo, open } from './site.ts';
+import { chooseUnits, linkTo, open, takePart } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 /** What the reader's units show, not what is hidden beside it. */
@@ -11,6 +11,13 @@ const field = (page: Page, name: RegExp, row = 0) =>
   page.locator('.items > li').nth(row).getByRole('textbox', { name });
 const says = (page: Page) => page.locator('.size-of-contents');
 const isFocused = (page: Page, name: RegExp) => expect(field(page, name)).toBeFocused();
+
+/** Opens the bench with the list of things unfolded. */
+async function openContents(page: Page, changes?: Partial<Box>): Promise<string[]> {
+  const troubles = await open(page, changes ? linkTo('my-box/', changes) : 'my-box/');
+  await takePart(page, 'inside');
+  return troubles;
+}
 
 /** Types over what has the focus, and Enter. */
 async function type(page: Page, text: string) {
@@ -22,7 +29,8 @@ async function type(page: Page, text: string) {
 test('a size that is typed changes the inside at once, the focus stays, and one step back takes it back', async ({
   page,
 }) => {
-  const troubles = await open(page, 'my-box/');
+  const troubles = await openContents(page);
+  await page.locator('#cut-list > summary').click();
   await expect(says(page)).toContainText('156\u00a0mm by 96\u00a0mm by 35\u00a0mm', seen);
   await field(page, /^length/).focus();
   await type(page, '51');
@@ -32,15 +40,15 @@ test('a size that is typed changes the inside at once, the focus stays, and one 
   await expect(page.locator('.cut-list')).toContainText('175\u00a0mm');
   await isFocused(page, /^length/);
   await expect(page.locator('.ways .chosen')).toHaveCount(1);
-  await page.getByRole('button', { name: 'one step back' }).press('Enter');
+  await page.getByRole('button', { name: /^undo/ }).press('Enter');
   await expect(says(page)).toContainText('156\u00a0mm by 96\u00a0mm by 35\u00a0mm', seen);
   await expect(field(page, /^length/)).toHaveValue('50');
   expect(troubles).toEqual([]);
 });
 
 test('an inch reader’s size does the same on their own rulers', async ({ page }) => {
-  await open(page, 'my-box/');
-  await page.getByRole('radio', { name: 'inch' }).check();
+  await openContents(page);
+  await chooseUnits(page, 'inch');
   await expect(says(page)).toContainText('6\u00a03/8\u00a0in by 4\u00a0in', seen);
   await field(page, /^length/).focus();
   // 3 × 2 1/8 + 2 × 1/8 + 1/8 = 6 3/4.
@@ -51,7 +59,7 @@ test('an inch reader’s size does the same on their own rulers', async ({ page 
 test('what fits in no way is refused beside its row, the text stays, and the box is as it was', async ({
   page,
 }) => {
-  await open(page, 'my-box/');
+  await openContents(page);
   const before = await page.evaluate(() => localStorage.getItem('box'));
   await field(page, /^length/).focus();
   await type(page, '700');
@@ -77,7 +85,7 @@ test('sizes that fit only together are taken together', async ({ page }) => {
     wantedWidth: 60,
     wantedHeight: 45,
   };
-  await open(page, linkTo('my-box/', box));
+  await openContents(page, box);
   await expect(says(page)).toContainText('You gave the size of the box', seen);
   await field(page, /^how many/).focus();
   await type(page, '12');
@@ -90,7 +98,7 @@ test('sizes that fit only together are taken together', async ({ page }) => {
 });
 
 test('a number that was refused and then given up is not tried again with the next one', async ({ page }) => {
-  await open(page, 'my-box/');
+  await openContents(page);
   const alert = page.locator('.items').getByRole('alert');
   for (const giveUp of [() => page.keyboard.press('Escape'), () => type(page, 'long')]) {
     await field(page, /^length/).focus();
@@ -103,7 +111,7 @@ test('a number that was refused and then given up is not tried again with the ne
     await expect(alert.filter({ hasText: 'Nothing has changed.' })).toHaveCount(0);
     // Nine rows of three on edge.
     await expect(says(page)).toContainText('156\u00a0mm by 87\u00a0mm by 35\u00a0mm', seen);
-    await page.getByRole('button', { name: 'one step back' }).press('Enter');
+    await page.getByRole('button', { name: /^undo/ }).press('Enter');
     await expect(says(page)).toContainText('156\u00a0mm by 96\u00a0mm by 35\u00a0mm', seen);
   }
 });
@@ -111,7 +119,7 @@ test('a number that was refused and then given up is not tried again with the ne
 test('a thing that is taken in, and one that is taken out, moves the box, and the rest is laid', async ({
   page,
 }) => {
-  await open(page, 'my-box/');
+  await openContents(page);
   const select = page.locator('.add-item select');
   await select.focus();
   await select.selectOption('my own');
@@ -125,7 +133,7 @@ test('a thing that is taken in, and one that is taken out, moves the box, and th
 test('a size of the contents that was set by hand stays while the things fit, and says so when it gives way', async ({
   page,
 }) => {
-  await open(page, 'my-box/');
+  await openContents(page);
   const length = page.getByRole('textbox', { name: /^length of the contents/ });
   await length.fill('157');
   await length.press('Enter');
@@ -137,7 +145,7 @@ test('a size of the contents that was set by hand stays while the things fit, an
   await type(page, '60');
   await expect(page.getByRole('status').filter({ hasText: 'no longer fit into the 157' })).toBeVisible();
   await expect(length).not.toHaveValue('157');
-  await page.getByRole('button', { name: 'one step back' }).press('Enter');
+  await page.getByRole('button', { name: /^undo/ }).press('Enter');
   await expect(length).toHaveValue('157');
   await expect(page.getByRole('status').filter({ hasText: 'no longer fit' })).toHaveCount(0);
 });

@@ -1,7 +1,7 @@
 /** Labels on a phone: the hole above a lowered front is named clear of every other line, and no number runs off the sheet. */
 import { expect, test } from '@playwright/test';
 import type { Box } from '../../src/box/subjects/inputs.ts';
-import { linkTo, open } from './site.ts';
+import { chooseUnits, linkTo, open } from './site.ts';
 
 test.use({ locale: 'en-GB', viewport: { width: 390, height: 844 } });
 
@@ -17,10 +17,11 @@ const boxes: Record<string, Partial<Box>> = {
 for (const [name, changes] of Object.entries(boxes))
   test(`${name}: the label stands in two drawings, with nothing across it`, async ({ page }) => {
     await open(page, linkTo('my-box/', changes));
+    await page.locator('#drawings > summary').click();
     const labels = page.locator('.drawings .hole-label');
     await expect(labels).toHaveCount(2);
     for (const system of ['mm', 'inch'] as const) {
-      await page.getByRole('radio', { name: system }).check();
+      await chooseUnits(page, system);
       for (const label of await labels.all()) {
         const text = label.locator(`text.${system}`);
         await expect(text).toHaveText(system === 'mm' ? 'hole 3\u00a0mm' : 'hole 1/8\u00a0in');
@@ -62,6 +63,7 @@ for (const [name, changes] of Object.entries(boxes))
 
 test('the example, whose front ends in a finger of the sides, has no such label', async ({ page }) => {
   await open(page, 'my-box/');
+  await page.locator('#drawings > summary').click();
   await expect(page.locator('.drawings')).toBeVisible();
   await expect(page.locator('.hole-label')).toHaveCount(0);
 });
@@ -69,10 +71,11 @@ test('the example, whose front ends in a finger of the sides, has no such label'
 for (const [name, changes] of Object.entries(boxes))
   test(`${name}: every number of the three views stands on its sheet`, async ({ page }) => {
     await open(page, linkTo('my-box/', changes));
+    await page.locator('#drawings > summary').click();
     const views = page.getByRole('img', { name: /^Three views/ });
     await expect(views.locator('.hole-label')).toHaveCount(1);
     for (const system of ['mm', 'inch'] as const) {
-      await page.getByRole('radio', { name: system }).check();
+      await chooseUnits(page, system);
       const beyond = await views.evaluate((drawing) => {
         const sheet = drawing.getBoundingClientRect();
         return [...drawing.querySelectorAll('text.label')]

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { dist, open } from './site.ts';
+import { dist, linkTo, open, openDrawer, takePart } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 
@@ -50,53 +50,78 @@ test('every file that is fetched late has a step that says so when it is missing
   const asked = new Set<string>();
   let giveBack = await keepBack(page, asked);
 
-  await test.step('a number, a size among the things, a reason, many boxes and the drawings of my box', async () => {
-    await open(page, 'my-box/');
+  await test.step('a number, a reason, and what is folded on my box', async () => {
+    await open(page, 'my-box/#walls');
     const wall = page.getByRole('textbox', { name: /^wall thickness/ });
+    const wallIs = (value: string) =>
+      expect(page.getByRole('slider', { name: /^wall thickness/ })).toHaveAttribute(
+        'aria-valuetext',
+        `${value} millimeters`,
+      );
     await typed(wall, '11');
     await expect(page.getByRole('alert').filter({ hasText: 'Your text stays here' })).toBeVisible();
     await expect(wall).toHaveValue('11');
-    await expect(page.getByRole('slider', { name: /^wall thickness/ })).toHaveAttribute(
-      'aria-valuetext',
-      '8 millimeters',
-    );
+    await wallIs('8');
 
-    const thing = page.locator('.item').first();
-    const length = thing.getByRole('textbox', { name: /^length/ });
-    await typed(length, '55');
-    await expect(thing.getByRole('alert')).toContainText('Your text stays here');
-    await expect(length).toHaveValue('55');
+    await page.locator('.kept-rules > summary').click();
+    const why = page.locator('.kept-rules [data-check=design-from-the-inside] details.why-rules');
+    await why.locator('summary').click();
+    await expect(why.locator('.reason')).toContainText('could not be fetched');
 
-    await page.locator('.all-numbers > summary').click();
-    const result = page.locator('.all-numbers details.result').first();
-    await result.locator('summary').click();
-    await expect(result.locator('.reason')).toContainText('could not be fetched');
-
-    const errors = page.locator('details.accuracy');
-    await errors.locator('summary').first().click();
-    await expect(errors.getByRole('status')).toContainText('could not be fetched');
-
-    const save = page.getByRole('button', { name: 'save the drawings as SVG' }).first();
-    await save.click();
-    await expect(save.locator('xpath=..').getByRole('status')).toContainText('nothing is saved');
+    const folds = ['#cut-list', '#drawings', '.all-numbers'].map((fold) => page.locator(fold));
+    for (const fold of folds) {
+      await fold.locator('summary').first().click();
+      await expect(fold.getByRole('status')).toContainText('could not be fetched');
+    }
+    for (const drawer of ['my boxes', 'share'] as const) {
+      await openDrawer(page, drawer);
+      await expect(page.locator('.drawer').getByRole('status')).toContainText('could not be fetched');
+    }
 
     await giveBack();
     // The same key again, without a change of the text.
     await wall.press('Enter');
-    await expect(page.getByRole('slider', { name: /^wall thickness/ })).toHaveAttribute(
-      'aria-valuetext',
-      '11 millimeters',
-    );
-    await length.press('Enter');
-    await expect(thing.getByRole('alert')).toHaveCount(0);
-    await result.locator('summary').click();
-    await result.locator('summary').click();
-    await expect(result.locator('.reason')).toContainText('Evidence');
+    await wallIs('11');
+    await why.locator('summary').click();
+    await why.locator('summary').click();
+    await expect(why.locator('.reason')).toContainText('Evidence');
+    for (const fold of folds) {
+      await fold.locator('summary').first().click();
+      await fold.locator('summary').first().click();
+      await expect(fold.locator('table, svg, .result').first()).toBeVisible();
+    }
+    await expect(page.getByRole('button', { name: 'copy a link' })).toBeVisible();
+  });
+
+  giveBack = await keepBack(page, asked);
+  await test.step('the files of drawings, a size among the things, and many boxes', async () => {
+    const save = page.getByRole('button', { name: 'save the drawings as SVG' }).first();
+    await save.click();
+    await expect(save.locator('xpath=..').getByRole('status')).toContainText('nothing is saved');
+    await takePart(page, 'my accuracy');
+    const errors = page.locator('details.accuracy');
+    await errors.locator('summary').first().click();
+    await expect(errors.getByRole('status')).toContainText('could not be fetched');
+    await giveBack();
+    const [file] = await Promise.all([page.waitForEvent('download'), save.click()]);
+    expect(file.suggestedFilename()).toMatch(/\.svg$/);
     await errors.locator('summary').first().click();
     await errors.locator('summary').first().click();
     await expect(errors.locator('table')).toBeVisible();
-    const [file] = await Promise.all([page.waitForEvent('download'), save.click()]);
-    expect(file.suggestedFilename()).toMatch(/\.svg$/);
+
+    // A page that has not read a number yet.
+    await open(page, 'my-box/');
+    await takePart(page, 'inside');
+    const thing = page.locator('.item').first();
+    const length = thing.getByRole('textbox', { name: /^length/ });
+    await expect(length).toBeVisible();
+    giveBack = await keepBack(page, asked);
+    await typed(length, '55');
+    await expect(thing.getByRole('alert')).toContainText('Your text stays here');
+    await expect(length).toHaveValue('55');
+    await giveBack();
+    await length.press('Enter');
+    await expect(thing.getByRole('alert')).toHaveCount(0);
   });
 
   giveBack = await keepBack(page, asked);
@@ -118,6 +143,29 @@ test('every file that is fetched late has a step that says so when it is missing
     await giveBack();
     await exercise.getByRole('button', { name: 'check' }).click();
     await expect(exercise.getByRole('status')).not.toContainText('could not be fetched');
+  });
+
+  await test.step('the reader’s own box, at the door to it', async () => {
+    const way = page.locator('.doors .way').last();
+    giveBack = await keepBack(page, asked);
+    await open(page, linkTo('', { name: 'Tea box', wall: 10 }));
+    await expect(way).toHaveText(/^Tea box: .* could not be fetched$/);
+    await giveBack();
+    await page.reload();
+    await expect(way).toHaveText(/^Tea box: \w+ things to look at$/);
+  });
+
+  await test.step('what else moves the lid of the front page’s guess', async () => {
+    const card = page.locator('.guess-card');
+    giveBack = await keepBack(page, asked);
+    await open(page, '');
+    await card.getByRole('button', { name: 'just show me' }).click();
+    await expect(card.getByRole('status').filter({ hasText: 'could not be fetched' })).toBeVisible();
+    await expect(card.locator('.guess-answer')).toContainText('it jams');
+    await giveBack();
+    await page.reload();
+    await expect(card.getByRole('slider')).toBeVisible();
+    await expect(page.getByText('could not be fetched')).toHaveCount(0);
   });
 
   expect([...asked].sort(), 'late files without a step above').toEqual(late);
@@ -159,12 +207,12 @@ test('what is typed before a part turns out to be gone gets the words beside it,
     await route.abort();
   });
   await page.goto('my-box/', { waitUntil: 'commit' });
-  const wall = page.getByRole('textbox', { name: /^wall thickness/ });
-  await wall.fill('11');
+  const lid = page.getByRole('textbox', { name: /^lid thickness/ });
+  await lid.fill('11');
   fail();
-  const row = page.locator('.control').filter({ has: wall });
+  const row = page.locator('.control').filter({ has: lid });
   await expect(row.getByText('could not be fetched')).toBeVisible({ timeout: 20_000 });
-  await expect(wall).toHaveValue('11');
+  await expect(lid).toHaveValue('11');
   await page.unroute('**/_astro/*.js*');
   await open(page, 'my-box/');
   await expect(page.getByText('could not be fetched')).toHaveCount(0);

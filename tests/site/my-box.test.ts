@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { exampleBox } from '../../src/box/subjects/example.ts';
 import type { Box } from '../../src/box/subjects/inputs.ts';
-import { linkTo, open } from './site.ts';
+import { linkTo, open, openDrawer } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 
@@ -97,6 +97,19 @@ const numbers: Readonly<Record<string, number>> = {
   'error of a part’s length': exampleBox.lengthError,
 };
 
+/** The names on the bench. */
+const parts = [
+  'inside',
+  'walls',
+  'corners',
+  'grooves',
+  'bottom',
+  'lid',
+  'wood and air',
+  'the board',
+  'my accuracy',
+];
+
 /** What has the focus: kind of element, the words that name it, the sizes it stands beside. */
 const focused = (page: Page) =>
   page.evaluate(() => {
@@ -106,6 +119,7 @@ const focused = (page: Page) =>
     return {
       tag: element?.localName ?? '',
       type: element?.getAttribute('type') ?? '',
+      fold: element?.localName === 'summary' ? (element.closest('details')?.open ? 'open' : 'closed') : '',
       name: (own ?? label ?? element)?.textContent?.trim().replace(/\s+/g, ' ') ?? '',
       sizes: [...(element?.closest('li')?.querySelectorAll('p .mm') ?? [])]
         .map(({ textContent }) => textContent.replace('\u00a0', ' '))
@@ -140,14 +154,30 @@ async function saved(page: Page): Promise<string> {
 test('the example box is designed from nothing with the keyboard alone, and its file holds that box', async ({
   page,
 }) => {
+  test.setTimeout(240_000);
   await open(page, linkTo('my-box/', nothing));
   const done = new Set<string>();
+  /** Parts in the order of their names; each is taken once, after what stands in the one before. */
+  const taken = new Set<string>();
   let file: string | undefined;
-  for (let press = 0; press < 500 && file === undefined; press++) {
+  for (let press = 0; press < 2500 && file === undefined; press++) {
     await page.keyboard.press('Tab');
-    const { tag, type: kind, name } = await focused(page);
+    const { tag, type: kind, name, fold } = await focused(page);
     if (kind === 'range' || kind === 'file') continue;
-    if (tag === 'select' && name === 'add' && !done.has('add')) {
+    if (tag === 'a' && parts.includes(name)) {
+      // From the name the focus goes to the heading of the part, and on to its controls.
+      if (taken.has(name) || parts[taken.size] !== name) continue;
+      taken.add(name);
+      await page.keyboard.press('Enter');
+      continue;
+    }
+    if (tag === 'summary' && fold === 'closed' && /^(more about|change what goes in)/.test(name)) {
+      await page.keyboard.press('Enter');
+      // What it holds is drawn when it is open.
+      await expect(
+        page.locator('details:focus-within').last().locator('input, select').first(),
+      ).toBeVisible();
+    } else if (tag === 'select' && name === 'add' && !done.has('add')) {
       await page.keyboard.press('d');
       // The new row stands before the select.
       for (let back = 0; back < 10 && (await focused(page)).name !== 'how many'; back++)
@@ -167,6 +197,7 @@ test('the example box is designed from nothing with the keyboard alone, and its 
     else if (tag === 'select' && choices[name] && !done.has(name)) await choose(page, choices[name]);
     else if (tag === 'input' && numbers[name] !== undefined) await type(page, String(numbers[name]));
     else if (name === 'name of this box') await type(page, exampleBox.name);
+    else if (name === 'share' && taken.size === parts.length) await page.keyboard.press('Enter');
     else if (name === 'save as a file') file = await saved(page);
     else continue;
     done.add(name);
@@ -187,11 +218,13 @@ test('a saved file opens again as the same box', async ({ page, browser, baseURL
     accepted: { 'wall-thickness': 'I like it “so”.' },
   };
   await open(page, linkTo('my-box/', box));
+  await openDrawer(page, 'share');
   await page.getByRole('button', { name: 'save as a file' }).focus();
   const file = await saved(page);
 
   const other = await (await browser.newContext({ locale: 'en-GB' })).newPage();
   await open(other, `${baseURL}my-box/`);
+  await openDrawer(other, 'share');
   const picker = other.getByLabel('open a file');
   await picker.setInputFiles({ name: 'box.json', mimeType: 'application/json', buffer: Buffer.from(file) });
   await expect(other.getByText('Two of a kind is open.')).toBeVisible();
@@ -205,6 +238,7 @@ test('hostile and damaged files are refused with a message, and the box stays as
   page,
 }) => {
   await open(page, 'my-box/');
+  await openDrawer(page, 'share');
   const refused: [string, string][] = [
     ['not JSON', 'sawdust'],
     ['empty', ''],
@@ -246,7 +280,8 @@ test('words from a file stay words: a name that looks like a page is shown, not 
 });
 
 test('two designs stand side by side with what differs, and the comparison closes', async ({ page }) => {
-  await open(page, 'my-box/');
+  await open(page, 'my-box/#walls');
+  await openDrawer(page, 'my boxes');
   await page.getByRole('button', { name: 'keep it on this device' }).click();
   await page.getByRole('textbox', { name: 'wall thickness' }).fill('12');
   await page.keyboard.press('Enter');
@@ -264,6 +299,7 @@ test('a drawing is saved as an SVG that needs nothing else and shows one system 
   await open(page, 'my-box/');
   const downloads: Promise<string>[] = [];
   page.on('download', (one) => downloads.push(one.path().then((path) => readFileSync(path, 'utf8'))));
+  await page.locator('#drawings > summary').click();
   await page.getByRole('button', { name: 'save the drawings as SVG' }).click();
   await expect.poll(() => downloads.length).toBeGreaterThan(1);
   for (const text of await Promise.all(downloads)) {
@@ -285,7 +321,7 @@ test('a drawing is saved as an SVG that needs nothing else and shows one system 
 });
 
 test('the reader’s errors are turned into boxes only when asked, always the same ones', async ({ page }) => {
-  await open(page, 'my-box/');
+  await open(page, 'my-box/#accuracy');
   const section = page.locator('.accuracy');
   await expect(section.locator('table')).toHaveCount(0);
   await section.locator('summary').first().click();

@@ -24,7 +24,7 @@ import { dist, open } from './site.ts';
 test.use({ serviceWorkers: 'allow', locale: 'en-GB' });
 
 const news = 'This is the second version.';
-const lesson = 'lessons/proportion/';
+const lesson = 'lessons/groove-margins/';
 
 /** Scripts, styles and words: what a page must get from its own version. */
 const ofOneVersion = /^(_astro\/.*\.(js|css)|relations-.*\.json)$/;
@@ -178,6 +178,7 @@ test('pages of the old version go on, with their late parts, until all are close
     });
     await test.step('what was not fetched yet comes to the open pages', async () => {
       await useLateParts(first);
+      await second.locator('#drawings > summary').click();
       const save = second.getByRole('button', { name: 'save the drawings as SVG' }).first();
       const [file] = await Promise.all([second.waitForEvent('download'), save.click()]);
       expect(file.suggestedFilename()).toMatch(/\.svg$/);

@@ -67,3 +67,40 @@ export async function open(page: Page, path: string): Promise<string[]> {
 /** A link to a box: what differs from the example, as `src/notebook/codec.ts` writes it. */
 export const linkTo = (page: string, changes: Partial<Box>) =>
   `${page}#box=3.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
+
+/** The names on the bench of my box, as a reader meets them. */
+export type BenchPart =
+  | 'inside'
+  | 'walls'
+  | 'corners'
+  | 'grooves'
+  | 'bottom'
+  | 'lid'
+  | 'wood and air'
+  | 'the board'
+  | 'my accuracy';
+
+/** Takes a part on the bench of my box by its name, and unfolds the rest of its controls and of what it holds. */
+export async function takePart(page: Page, part: BenchPart): Promise<void> {
+  // On a phone the names are in the list of the bar alone; the links lead there all the same.
+  const name = page.locator('.part-names a').getByText(part, { exact: true });
+  await name.evaluate((link: HTMLAnchorElement) => link.click());
+  const folds = page.locator('.part :is(.more-inputs, .change-contents):not([open]) > summary');
+  for (let left = await folds.count(); left > 0; left--)
+    await folds.first().evaluate((fold: HTMLElement) => fold.click());
+}
+
+/** Opens what the top of my box leads to: on a phone behind “more”. */
+export async function openDrawer(page: Page, name: 'new box' | 'my boxes' | 'share'): Promise<void> {
+  const button = page.getByRole('button', { name, exact: true });
+  if (!(await button.isVisible())) await page.getByRole('button', { name: 'more', exact: true }).click();
+  if ((await button.getAttribute('aria-expanded')) !== 'true') await button.click();
+}
+
+/** Chooses the usual ruler of a reader of these units, in the header of any page. */
+export async function chooseUnits(page: Page, system: 'mm' | 'inch'): Promise<void> {
+  const choice = page.locator('details.my-ruler');
+  await choice.evaluate((fold) => fold.setAttribute('open', ''));
+  await choice.getByRole('radio', { name: system === 'mm' ? '0.5 mm' : '1/32 in' }).click();
+  await choice.evaluate((fold) => fold.removeAttribute('open'));
+}

@@ -4,7 +4,7 @@
  * left out: browsers cut what is longer than the field, and show it whole in the open list.
  */
 import { expect, type Page, test } from '@playwright/test';
-import { everyKind, open } from './site.ts';
+import { chooseUnits, everyKind, open } from './site.ts';
 
 test.use({ locale: 'en-GB', viewport: { width: 320, height: 700 } });
 
@@ -52,25 +52,32 @@ const faults = (page: Page) =>
       range.selectNodeContents(node);
       for (const rect of range.getClientRects()) texts.push({ node, rect });
     }
-    // A bar that stays at the foot of the screen lies over whatever is scrolled there.
-    const controls = [...document.querySelectorAll('button, input, select, textarea')].filter(
-      (element) => isSeen(element) && !element.closest('.place-bar'),
-    );
+    const controls = [...document.querySelectorAll('button, input, select, textarea')].filter(isSeen);
+    /** What stays in sight while the page scrolls below it covers nothing for good. */
+    const layerOf = (element: Element) =>
+      [...document.querySelectorAll('.plate, .part-bar, .place-bar')].find((layer) =>
+        layer.contains(element),
+      );
     const covered = controls.flatMap((control) => {
       const rect = control.getBoundingClientRect();
       return [
         ...texts
           .filter(({ node, rect: other }) => !control.contains(node) && overlap(rect, other))
+          .filter(({ node }) => layerOf(node.parentElement!) === layerOf(control))
           .map(({ node }) => `“${node.data.trim().slice(0, 30)}” lies on ${nameOf(control)}`),
         ...controls
           .filter((other) => other !== control && overlap(rect, other.getBoundingClientRect()))
+          .filter((other) => layerOf(other) === layerOf(control))
           .map((other) => `${nameOf(other)} lies on ${nameOf(control)}`),
       ];
     });
     return [...wide, ...cut, ...covered];
   });
 
-for (const path of everyKind)
+/** The parts of the bench, one at a time. */
+const parts = ['inside', 'walls', 'corners', 'grooves', 'bottom', 'air', 'board', 'accuracy'];
+
+for (const path of [...everyKind, ...parts.map((part) => `my-box/#${part}`)])
   test(`/${path} fits 320 px with wide text spacing, in both units`, async ({ page }) => {
     await open(page, path);
     await page.addStyleTag({ content: spacing });
@@ -79,8 +86,8 @@ for (const path of everyKind)
       for (const guess of document.querySelectorAll<HTMLElement>('.guess')) guess.dataset.open = 'true';
       for (const card of document.querySelectorAll<HTMLElement>('.guess-card')) card.dataset.state = 'open';
     });
-    for (const units of ['mm', 'inch']) {
-      await page.getByRole('radio', { name: units, exact: true }).check();
+    for (const units of ['mm', 'inch'] as const) {
+      await chooseUnits(page, units);
       expect(await faults(page), units).toEqual([]);
     }
   });

@@ -3,7 +3,7 @@
  * and storage are all built from the tables of inputs (`box/subjects/S/inputs.ts`), so a limit stands in one place.
  * Steps are shop sizes: one for readers in millimeters, one for readers in inches (a fraction, kept in mm).
  */
-import type { Kind, UnitSystem } from '../../units/index.ts';
+import type { Kind, Ruler } from '../../units/index.ts';
 
 /** What other inputs must be for something to hold: all of one set, any of several sets. `some` is a number above zero. */
 export type When = Readonly<Record<string, readonly string[] | 'some'>>;
@@ -30,8 +30,8 @@ export interface NumberField extends Common {
   /** Decimals shown in mm, and the finest inch fraction. */
   readonly digits?: 0 | 1 | 2;
   readonly denominator?: 8 | 16 | 32 | 64;
-  /** A gap or an error, where small differences count: see `format`. */
-  readonly as?: 'fine';
+  /** A size to mark or cut, which follows the reader's ruler, or a gap or an error, where small differences count: see `format`. */
+  readonly as?: 'size' | 'fine';
   /** Another input that it should not lie above, or below, and what is said if it does. */
   readonly notAbove?: readonly [other: string, says: string];
   readonly notBelow?: readonly [other: string, says: string];
@@ -93,9 +93,9 @@ export type Input<F extends Field = Field> = F & {
 /** The values of a table of inputs, by name. */
 export type InputsOf<Table> = { readonly [Name in keyof Table]: ValueOf<Table[Name]> };
 
-/** The step of a number for a reader of these units, in the stored unit. */
-export const stepOf = (field: NumberField, system: UnitSystem): number =>
-  system === 'inch' && field.inchStep ? field.inchStep : field.step;
+/** The step of a number for a reader with this ruler, in the stored unit: a size goes by its marks. */
+export const stepOf = ({ as, step, inchStep }: NumberField, { mark, system }: Ruler): number =>
+  as === 'size' ? mark : system === 'inch' && inchStep ? inchStep : step;
 
 /** How a number of this field is printed, everywhere. */
 export const printOf = ({ digits, denominator, as }: Pick<NumberField, 'digits' | 'denominator' | 'as'>) => ({

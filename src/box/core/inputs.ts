@@ -1,5 +1,6 @@
 /** How a subject declares its inputs: `length('wall thickness', { low: 3, high: 25, start: { mm: 8, inch: 5 / 16 } })`. */
 import { INCH, type Kind } from '../../units/index.ts';
+import { clean } from '../../units/rounding.ts';
 import type { ChoiceField, Input, NumberField } from './field.ts';
 
 type NumberSays = Pick<NumberField, 'low' | 'high'> &
@@ -19,16 +20,21 @@ export const number = (
   type: 'number',
   label,
   kind,
-  ...(typeof start === 'number' ? { start } : { start: start.mm, inchStart: start.inch * INCH }),
+  ...(typeof start === 'number'
+    ? { start }
+    : {
+        start: start.mm, // Without arithmetic noise, so that a number that goes away and comes back is the same.
+        inchStart: clean(start.inch * INCH),
+      }),
 });
 
 /** A length in whole millimeters or eighths of an inch. */
 export const length = (label: string, says: NumberSays): Input<NumberField> =>
   number(label, 'length', { step: 1, inchStep: INCH / 8, digits: 1, denominator: 16, ...says });
 
-/** A length in half millimeters or 32nds of an inch. */
-export const thickness = (label: string, says: NumberSays): Input<NumberField> =>
-  length(label, { step: 0.5, inchStep: INCH / 32, denominator: 32, ...says });
+/** A size that is marked or cut, on the reader's ruler; half millimeters or 32nds of an inch where there is none. */
+export const size = (label: string, says: NumberSays): Input<NumberField> =>
+  length(label, { step: 0.5, inchStep: INCH / 32, denominator: 32, as: 'size', ...says });
 
 /** A length in hundredths of a millimeter or thousandths of an inch. */
 export const fine = (label: string, says: NumberSays): Input<NumberField> =>

@@ -13,8 +13,8 @@ export interface Say<Values> {
   readonly kind: Kind;
   readonly digits?: 0 | 1 | 2 | 3;
   readonly denominator?: Denominator;
-  /** A gap, play, growth or other small difference: see `format`. */
-  readonly as?: 'fine';
+  /** A gap, play, growth or other small difference, or a size to mark or cut: see `format`. */
+  readonly as?: 'fine' | 'size';
   /** Gaps round up, panels and tongues round down. */
   readonly round?: 'up' | 'down' | 'nearest';
   /** Rule file that teaches it. */

@@ -14,7 +14,7 @@ const finest = { digits: 3, denominator: 1000 } as const;
 const finer: readonly Omit<FormatOptions, 'system'>[] = [{}, { digits: 2, denominator: 64 }, finest];
 
 /** The range as this reader's own page gives it, in mm, where the verdict is the same by it. */
-function rangeFor({ check: { usual: own }, measured, usual }: Verdict, system: UnitSystem): Range {
+export function rangeFor({ check: { usual: own }, measured, usual }: Verdict, system: UnitSystem): Range {
   if (typeof own === 'function' || !('mm' in own)) return usual;
   const [low, high] = own[system];
   const native: Range = system === 'mm' ? [low, high] : [low * INCH, high * INCH];

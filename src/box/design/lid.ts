@@ -96,7 +96,8 @@ export function pullPart(plan: Plan, panel: FittedPanel): Part | undefined {
     material: 'solid',
     grain: 'y',
     finished,
-    round: 'nearest',
+    // It goes in between the sides, with the lid.
+    round: 'down',
     rough: roughSize(finished, values.planing),
     pieces: [
       { block: { x: [0, thickness], y: [side, width - side], z: [low, height] }, cuts: [], opens: true },

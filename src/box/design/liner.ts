@@ -3,7 +3,7 @@
 import { type Block, mirrored, type Prism, slot } from '../../geometry/solid.ts';
 import { volumeOf } from '../../geometry/volume.ts';
 import { roughSize } from './allowance.ts';
-import type { Part, WallName } from './part.ts';
+import { cutFor, type Part, type WallName } from './part.ts';
 import type { Plan } from './plan.ts';
 
 /** The liner of a lift-off lid: mitered, from the floor to above the rim, thinner there by the room around it. */
@@ -26,8 +26,12 @@ export function linerParts(plan: Plan): Part[] {
     outline: [[wall, wall], corner, [inner, inner]],
   });
   const above: readonly [number, number] = [Math.min(rim, z[1]), z[1]];
-  const frontCuts = [miter([inner, wall]), slot({ ...frontBlock, x: [wall, wall + room], z: above })];
-  const leftCuts = [miter([wall, inner]), slot({ ...leftBlock, y: [wall, wall + room], z: above })];
+  const cutsOf = (corner: readonly [number, number], lap: Prism) => [
+    ...cutFor('joint', [miter(corner)]),
+    ...cutFor('lap', [lap]),
+  ];
+  const frontCuts = cutsOf([inner, wall], slot({ ...frontBlock, x: [wall, wall + room], z: above }));
+  const leftCuts = cutsOf([wall, inner], slot({ ...leftBlock, y: [wall, wall + room], z: above }));
   const both = (cuts: Prism[], axis: 'x' | 'y', size: number) => [
     cuts[0]!,
     mirrored(cuts[0]!, axis, size),

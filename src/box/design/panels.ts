@@ -5,7 +5,7 @@ import { volumeOf } from '../../geometry/volume.ts';
 import { practice } from '../core/practice.ts';
 import { roughSize } from './allowance.ts';
 import type { FittedPanel } from './panel-hold.ts';
-import type { Part } from './part.ts';
+import { cutFor, type Part } from './part.ts';
 import type { Band, Plan } from './plan.ts';
 
 /** Where a panel lies, its tongue between two heights. */
@@ -23,7 +23,10 @@ export function bottomPart(plan: Plan, panel: FittedPanel): Part | undefined {
   const block = panelBlock(plan, bottomBand, panel, floor - thickness, floor);
   const finished = { length: panel.length, width: panel.width, thickness };
   const rabbeted = thickness - tongue > 1e-6;
-  const solid = { block, cuts: rabbeted ? edgeRabbets(block, bottomRabbet(plan), floor - tongue) : [] };
+  const solid = {
+    block,
+    cuts: rabbeted ? cutFor('tongue', edgeRabbets(block, bottomRabbet(plan), floor - tongue)) : [],
+  };
   return {
     name: 'bottom',
     label: 'bottom',
@@ -61,7 +64,7 @@ export function lidPart(plan: Plan, panel: FittedPanel, grip: Prism | undefined)
   if (!(thickness > 0 && panel.width > 0 && panel.length > 0)) return undefined;
   const finished = { length: panel.length, width: panel.width, thickness };
   const block = panelBlock(plan, lidBand, panel, lidUnder, lidUnder + thickness);
-  const solid = { block, cuts: grip ? [grip] : [] };
+  const solid = { block, cuts: cutFor('grip', grip ? [grip] : []) };
   return {
     name: 'lid',
     label: values.kind === 'sliding' ? 'lid' : 'lid panel',

@@ -1,10 +1,18 @@
 /** What a part of the box is: its sizes, its grain, its shape in place, and what is cut into it. */
 
-import type { Axis, Solid } from '../../geometry/solid.ts';
+import type { Vector } from '../../geometry/convex.ts';
+import type { Axis, Prism, Solid } from '../../geometry/solid.ts';
 import type { Rounding } from '../../units/index.ts';
 
 export type WallName = 'front' | 'back' | 'left' | 'right';
 export const wallNames: readonly WallName[] = ['front', 'back', 'left', 'right'];
+/** The way each wall is turned. */
+export const outward: Readonly<Record<WallName, Vector>> = {
+  front: [-1, 0, 0],
+  back: [1, 0, 0],
+  left: [0, -1, 0],
+  right: [0, 1, 0],
+};
 export type PartName =
   | WallName
   | 'bottom'
@@ -45,6 +53,16 @@ export interface Groove {
   readonly stopOpen: boolean;
 }
 
+/**
+ * What wood is cut away for. Keys and splines are let into a joint that is cut before; the tongue is the rabbet under a
+ * panel's edge, the lap the wood a liner loses above the rim.
+ */
+export type CutFor = 'joint' | 'key' | 'spline' | 'groove' | 'stopped groove' | 'tongue' | 'grip' | 'lap';
+
+/** Cuts, with what they are for; one that says so already keeps it. */
+export const cutFor = (purpose: CutFor, cuts: readonly Prism[]): Prism[] =>
+  cuts.map((cut) => ({ ...cut, cutFor: cut.cutFor ?? purpose }));
+
 /** One piece of wood in its place in the finished box. */
 export interface Piece extends Solid {
   /** Whether it moves with the lid. */
@@ -66,6 +84,8 @@ export interface Part {
   readonly rough: Size;
   /** A wall of a sawn box is cut as one part and becomes two pieces; keys and splines are many. */
   readonly pieces: readonly Piece[];
+  /** A wall of a sawn box as it is made and glued up, before it becomes two pieces. */
+  readonly whole?: Solid;
   /** Wood of all its pieces together, mm³. */
   readonly volume: number;
   /** What the maker should know, in a sentence; may be empty. */

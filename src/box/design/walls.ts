@@ -6,7 +6,7 @@ import { roughSize } from './allowance.ts';
 import type { Frame } from './frames.ts';
 import { type CutGroove, isSide } from './grooves.ts';
 import { joints } from './joints/index.ts';
-import { type Part, type Piece, type WallName, wallNames } from './part.ts';
+import { cutFor, type Part, type Piece, type WallName, wallNames } from './part.ts';
 import type { Plan } from './plan.ts';
 
 const labels: Readonly<Record<WallName, string>> = {
@@ -20,7 +20,11 @@ const labels: Readonly<Record<WallName, string>> = {
 export function wallParts(plan: Plan, frame: Frame, grooves: readonly CutGroove[]): Part[] {
   const volumes = new Map<WallName, number>();
   return wallNames.map((wall) => {
-    const own = grooves.filter(({ groove }) => groove.wall === wall).map(({ cut }) => cut);
+    const own = grooves
+      .filter(({ groove }) => groove.wall === wall)
+      .flatMap(({ groove: { startOpen, stopOpen }, cut }) =>
+        cutFor(startOpen && stopOpen ? 'groove' : 'stopped groove', [cut]),
+      );
     const solid = wallSolid(plan, frame, wall, own);
     const { x, y, z } = solid.block;
     const run = isSide(wall) ? x : y;
@@ -42,6 +46,7 @@ export function wallParts(plan: Plan, frame: Frame, grooves: readonly CutGroove[
       // All walls of a frame are ripped to one height; the front of a sliding-lid box is lowered after its joint.
       rough: roughSize({ ...finished, width: Math.max(finished.width, frame.height) }, plan.values.planing),
       pieces: placed,
+      ...(plan.values.kind === 'sawn' && { whole: solid }),
       volume,
       note: note(plan, wall),
     };
@@ -55,7 +60,7 @@ function wallSolid(plan: Plan, frame: Frame, wall: WallName, grooves: readonly P
   const atBack = (cut: Prism) => mirrored(cut, 'x', length);
   const atRight = (cut: Prism) => mirrored(cut, 'y', width);
   if (isSide(wall)) {
-    const cuts = [...joint.sideCuts(front, plan), ...joint.sideCuts(back, plan).map(atBack)];
+    const cuts = cutFor('joint', [...joint.sideCuts(front, plan), ...joint.sideCuts(back, plan).map(atBack)]);
     const left = wall === 'left';
     return {
       block: {
@@ -68,7 +73,7 @@ function wallSolid(plan: Plan, frame: Frame, wall: WallName, grooves: readonly P
   }
   const corner = wall === 'front' ? front : back;
   const inset = joint.inset(thickness);
-  const one = joint.endCuts(corner, plan);
+  const one = cutFor('joint', joint.endCuts(corner, plan));
   const cuts = [...one, ...one.map(atRight)];
   return {
     block: {

@@ -1,6 +1,6 @@
 /** Joints and grooves: which comes first depends on the joint. */
 
-import { mm, panel, say, size, type Words } from './say.ts';
+import { fine, panel, say, size, type Words } from './say.ts';
 import type { Planned, Step } from './step.ts';
 
 /** Cuts of the joint before the glue-up; keys come after it. */
@@ -14,13 +14,15 @@ export function jointSteps(design: Planned): Step[] {
       return [
         {
           id: 'joint-test',
+          picture: 'joint test',
           does: say`Set up the finger jig and cut a test corner in scrap of the same thickness and height.`,
-          check: say`It slides home by hand and holds itself: slot minus finger ${mm(box.fingerFit, { digits: 2 })}.`,
+          check: say`It slides home by hand and holds itself: slot minus finger ${fine(box.fingerFit)}.`,
           caution: 'upright',
           rule: 'finger-fit',
         },
         {
           id: 'joint',
+          picture: 'joint',
           does: odd
             ? say`Cut the fingers, the same marked edge first on every wall. The number is odd: cut half from one edge, turn the part around and cut the rest from the other.${end}`
             : say`Cut the fingers, the same marked edge first on every wall, each step clamped.${end}`,
@@ -34,6 +36,7 @@ export function jointSteps(design: Planned): Step[] {
       return [
         {
           id: 'joint',
+          picture: 'joint',
           does: say`Gauge ${size(plan.wall)} around every end. Saw the tails on the sides, mark the pins from them with a knife, saw and chop the pins.`,
           check: say`Each corner goes together halfway by hand. Do not close it fully more than once.`,
           caution: 'chisel',
@@ -43,7 +46,8 @@ export function jointSteps(design: Planned): Step[] {
       return [
         {
           id: 'joint',
-          does: say`Cut the rabbets at both ends of each side, ${mm(plan.wall / 2)} deep and ${size(plan.wall)} wide, the side held to a sled or miter gauge with a backing block behind it.`,
+          picture: 'joint',
+          does: say`Cut the rabbets at both ends of each side, ${size(plan.wall / 2)} deep and ${size(plan.wall)} wide, the side held to a sled or miter gauge with a backing block behind it.`,
           check: say`The end stands flush with the side’s end, inside face tight.`,
           caution: 'groove',
         },
@@ -52,12 +56,14 @@ export function jointSteps(design: Planned): Step[] {
       return [
         {
           id: 'joint',
+          picture: 'joint',
           does: say`Cut the spline grooves in all miter faces from one setting.`,
           check: say`Held together dry, the two grooves of a corner face each other along their whole length.`,
           caution: 'upright',
         },
         {
           id: 'splines',
+          picture: 'splines',
           does: say`Make the splines, ${panel(box.keyThickness)} thick, their grain across the miter: crosscut them from the end of a wide board, then fit each to its groove.`,
           check: say`Each slides in by hand, and the outer points of the miter meet.`,
           caution: 'smallStock',
@@ -88,6 +94,7 @@ export function grooveSteps({ grooves }: Planned, onStrip: boolean): Step[] {
   if (through.length > 0 || onStrip)
     steps.push({
       id: 'grooves',
+      picture: onStrip ? 'strip grooves' : 'grooves',
       does: onStrip
         ? say`Cut the grooves along the whole strip, inside face, while it is still long.`
         : say`Cut the through grooves, inside faces only, each edge as the set-up says.`,
@@ -98,6 +105,7 @@ export function grooveSteps({ grooves }: Planned, onStrip: boolean): Step[] {
   if (stopped)
     steps.push({
       id: 'stopped-grooves',
+      picture: 'stopped grooves',
       does: say`Cut the stopped grooves; square their ends with a chisel.`,
       check: say`Dry corner together: the groove runs on without a step, and no hole shows outside.`,
       caution: 'stopped',
@@ -113,6 +121,7 @@ export function frontStep(design: Planned): Step[] {
   return [
     {
       id: 'front',
+      picture: 'front',
       does: say`Rip the front to ${size(plan.frontTop)}, the underside of the lid’s groove${
         box.joint === 'finger' ? '; its joint is cut already' : ''
       }.`,

@@ -3,7 +3,7 @@
 import { practice } from '../core/practice.ts';
 import type { Design } from '../design/design.ts';
 import type { FittedPanel } from '../design/panel-hold.ts';
-import { type Amount, gap } from './say.ts';
+import { type Amount, fine, gap } from './say.ts';
 
 export interface Gap {
   readonly what: string;
@@ -23,7 +23,7 @@ export interface Gaps {
   };
 }
 
-const hold = (value: number): Amount => ({ value, kind: 'length', round: 'down', as: 'fine' });
+const hold = (value: number) => fine(value, 'down');
 
 /** The rows of one panel in its grooves. */
 function rows(panel: FittedPanel | undefined, name: string, slides: boolean): Gap[] {

@@ -4,16 +4,18 @@ import { INCH } from '../../units/index.ts';
 import type { Corner } from '../design/joints/joint.ts';
 import { keyLeg, splineSection } from '../design/joints/miter.ts';
 import { isMitered } from '../subjects/joints/corners.ts';
-import { type Amount, mm, say, size, type Words } from './say.ts';
+import { type Amount, say, size, type Words } from './say.ts';
 import type { SetUp } from './set-ups.ts';
 import type { Planned } from './step.ts';
 
 const angle = (value: number): Amount => ({ value, kind: 'angle', digits: 1 });
 /** What a caliper reads: 1/64 in would hide a fit. */
-const caliper = (value: number): Amount => mm(value, { digits: 2, denominator: 1000 });
+const caliper = (value: number): Amount => ({ value, kind: 'length', as: 'exact' });
 /** A cutter that is sold by a fraction keeps its name; a key that is 7/64 in thick does not hold in what is called 1/8 in. */
 const cutter = (value: number): Amount =>
-  Number.isInteger((value * 64) / INCH) ? mm(value, { digits: 2 }) : caliper(value);
+  Number.isInteger((value * 64) / INCH)
+    ? { value, kind: 'length', digits: 2, denominator: 64 }
+    : caliper(value);
 
 /** Stops for cutting the walls to length; opposite walls come off one stop. */
 export function lengthSetUps(design: Planned): SetUp[] {
@@ -41,7 +43,7 @@ const tallest = ({ corners }: Planned): Corner | undefined =>
 
 /** Heights of the keys from the lower edge. */
 const heights = (corner: Corner): Words =>
-  corner.keys.flatMap(({ from, to }, index) => [...(index ? [', '] : []), mm((from + to) / 2)]);
+  corner.keys.flatMap(({ from, to }, index) => [...(index ? [', '] : []), size((from + to) / 2)]);
 
 export function jointSetUps(design: Planned): SetUp[] {
   const { box, plan } = design;
@@ -60,7 +62,7 @@ export function jointSetUps(design: Planned): SetUp[] {
             { what: 'depth', value: size(wall) },
             { what: 'slot minus finger', value: caliper(box.fingerFit) },
           ],
-          note: say`If a test slot comes out wider or narrower, set the distance to that slot less the play, put half of both together into the box as the finger width, and print again: the layout follows. Lower edge against the pin. Sides begin with a finger, ends with a slot. For ends that stand proud add ${mm(0.4)} to ${mm(0.8)} to the depth.`,
+          note: say`If a test slot comes out wider or narrower, set the distance to that slot less the play, put half of both together into the box as the finger width, and print again: the layout follows. Lower edge against the pin. Sides begin with a finger, ends with a slot. For ends that stand proud add ${caliper(0.4)} to ${caliper(0.8)} to the depth.`,
         },
       ];
     case 'dovetail': {
@@ -72,8 +74,8 @@ export function jointSetUps(design: Planned): SetUp[] {
           settings: [
             { what: 'slope', value: angle((Math.atan(1 / box.dovetailSlope) * 180) / Math.PI) },
             { what: 'gauge line, from the end', value: size(wall) },
-            { what: 'tail, wide side', value: mm(tail ? tail.to - tail.from : 0) },
-            { what: 'pin, narrow side', value: mm(box.pinWidth) },
+            { what: 'tail, wide side', value: size(tail ? tail.to - tail.from : 0) },
+            { what: 'pin, narrow side', value: size(box.pinWidth) },
           ],
           note: say`Cut the tails first and mark the pins from them. Half a pin at each edge.`,
         },
@@ -85,7 +87,7 @@ export function jointSetUps(design: Planned): SetUp[] {
           id: 'rabbets',
           cut: say`rabbet at both ends of each side, inside face`,
           settings: [
-            { what: 'depth', value: mm(wall / 2) },
+            { what: 'depth', value: size(wall / 2) },
             { what: 'width', value: size(wall) },
           ],
           note: say`The ends stand in it; they get no cut.`,
@@ -99,7 +101,7 @@ export function jointSetUps(design: Planned): SetUp[] {
           settings: [
             { what: 'cutter', value: cutter(box.keyThickness) },
             { what: 'depth, along the diagonal', value: size(wall) },
-            { what: 'shows on each wall', value: mm(keyLeg(wall)) },
+            { what: 'shows on each wall', value: size(keyLeg(wall)) },
             { what: 'cradle', value: angle(45) },
           ],
           note: corner.keys.length
@@ -116,10 +118,10 @@ export function jointSetUps(design: Planned): SetUp[] {
               cut: say`spline grooves in all miter faces`,
               settings: [
                 { what: 'cutter', value: cutter(box.keyThickness) },
-                { what: 'depth', value: mm(section.depth) },
+                { what: 'depth', value: size(section.depth) },
                 {
                   what: 'from the heel (inner edge)',
-                  value: mm(wall * Math.SQRT2 - section.to, { digits: 1 }),
+                  value: size(wall * Math.SQRT2 - section.to),
                 },
               ],
               note: say`Square to the miter face, all eight with the heel on the same side of the cutter.`,

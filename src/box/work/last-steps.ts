@@ -1,7 +1,7 @@
 /** Surface, finish, and the lid, which is fitted after the finish. */
 import type { Amounts } from './amounts.ts';
 import { cautionForPanel } from './panel-steps.ts';
-import { gap, mm, panel, say, sizeOf } from './say.ts';
+import { fine, gap, panel, say, size, sizeOf } from './say.ts';
 import type { Planned, Step } from './step.ts';
 
 const volume = (value: number) => ({ value, kind: 'volume', digits: 1 }) as const;
@@ -12,7 +12,8 @@ export function surfaceSteps({ box, saw }: Planned, { finish }: Amounts): Step[]
       ? [
           {
             id: 'saw-lid',
-            does: say`Saw off the lid on the line at ${mm(saw.from)}: long sides first, with spacers in the cut, a thin web left all around. Part the web with a knife and rub both edges flat on a plate.`,
+            picture: 'saw lid' as const,
+            does: say`Saw off the lid on the line at ${size(saw.from)}: long sides first, with spacers in the cut, a thin web left all around. Part the web with a knife and rub both edges flat on a plate.`,
             check: say`Lid and box meet without light before anything else is done.`,
             caution: 'sawnLid' as const,
           },
@@ -20,13 +21,15 @@ export function surfaceSteps({ box, saw }: Planned, { finish }: Amounts): Step[]
       : []),
     {
       id: 'level',
-      does: say`Wait for the glue’s water to leave, then plane or sand the corners flush, 120 to 220 grit with the grain. Break the edges by ${mm(0.5)}.`,
+      picture: 'level',
+      does: say`Wait for the glue’s water to leave, then plane or sand the corners flush, 120 to 220 grit with the grain. Break the edges by ${fine(0.5)}.`,
       check: say`No scratch under a lamp held low.`,
       caution: 'dust',
       ...(box.joint === 'finger' ? { rule: 'fingers-proud-or-flush' } : {}),
     },
     {
       id: 'finish',
+      picture: 'finish',
       does: say`Finish the outside${
         box.kind === 'sliding' ? ', and the lid on both faces, without drying oil on its underside' : ''
       }: ${volume(finish.low)} to ${volume(finish.high)} for a coat over all faces. ${
@@ -48,6 +51,7 @@ export function lidSteps(design: Planned): Step[] {
         ? [
             {
               id: 'fit-lid',
+              picture: 'fit lid',
               does: say`After the finish is dry fit the lid: plane both edges equally to ${panel(lid.width)}. Wax the grooves.`,
               check: say`${gap(lid.playToday)} of play beside it at today’s air, both sides together. It runs by its own weight at 45°.`,
               caution: cautionForPanel(lid.material, lid.length, lid.tongue),
@@ -61,6 +65,7 @@ export function lidSteps(design: Planned): Step[] {
         ...linerStep(design),
         {
           id: 'liner',
+          picture: 'liner',
           does: say`Fit the liner, its upper edges chamfered. After the finish is dry plane it above the rim until the lid slips over.`,
           check: say`${gap(box.lidRoom)} of room on each side, the lid turned either way.`,
           caution: 'chisel',
@@ -73,7 +78,8 @@ export function lidSteps(design: Planned): Step[] {
           ? [
               {
                 id: 'hinges',
-                does: say`Let in the hinges on the ${hinges.wall === 'right' ? 'right side' : 'back'}, one leaf length from each end. Pilot holes; a steel screw first, then brass. No screw longer than ${mm(plan.wall - 1, { round: 'down' })}.`,
+                picture: 'hinges' as const,
+                does: say`Let in the hinges on the ${hinges.wall === 'right' ? 'right side' : 'back'}, one leaf length from each end. Pilot holes; a steel screw first, then brass. No screw longer than ${panel(plan.wall - 1)}.`,
                 check: say`The lid closes without force and stops at 95 to 105°.`,
                 caution: 'chisel' as const,
               },
@@ -91,6 +97,7 @@ function linerStep({ parts }: Planned): Step[] {
   return [
     {
       id: 'liner-strip',
+      picture: 'liner strip',
       does: say`Plane one long strip for the liner to ${sizeOf(long, 'thickness')} and rip it to ${sizeOf(long, 'width')}; only then miter its four pieces, to the box as it came out.`,
       check: say`Each piece springs into place without forcing the walls apart.`,
       caution: 'smallStock',
@@ -100,6 +107,7 @@ function linerStep({ parts }: Planned): Step[] {
 
 const last = ({ box }: Planned): Step => ({
   id: 'last',
+  picture: 'last',
   does: say`Write date, wood and humidity inside.`,
   check:
     box.kind === 'sliding'

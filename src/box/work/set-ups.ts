@@ -4,7 +4,7 @@ import { bottomRabbet } from '../design/panels.ts';
 import type { Groove } from '../design/part.ts';
 import { jointSetUps, lengthSetUps } from './joint-set-ups.ts';
 import { linerSetUps } from './liner-set-ups.ts';
-import { type Amount, mm, panel, say, type Words } from './say.ts';
+import { type Amount, fine, panel, say, size, type Words } from './say.ts';
 import { groovesOnStrip, type Planned } from './step.ts';
 
 export interface Setting {
@@ -39,8 +39,8 @@ const nameOf = (groove: Groove) => groove.part.replace('lid-', 'lid ').replaceAl
 function runOf(groove: Groove): Words {
   const { startOpen, stopOpen, start, stop } = groove;
   if (startOpen && stopOpen) return say`${nameOf(groove)}: through`;
-  const from = startOpen ? say`runs in at the left end` : say`starts ${mm(start)} from the left end`;
-  const to = stopOpen ? say`runs out at the right` : say`stops at ${mm(stop)}`;
+  const from = startOpen ? say`runs in at the left end` : say`starts ${size(start)} from the left end`;
+  const to = stopOpen ? say`runs out at the right` : say`stops at ${size(stop)}`;
   return say`${nameOf(groove)}: ${from}, ${to}`;
 }
 
@@ -56,9 +56,9 @@ function grooveSetUps({ grooves, box }: Planned): SetUp[] {
       id: `groove-${first.for}-${index}`,
       cut: say`${seat} for the ${first.for}, inside faces: ${set.map(nameOf).join(', ')}`,
       settings: [
-        { what: 'width', value: mm(width) },
-        { what: 'depth', value: mm(depth) },
-        ...(seat === 'groove' ? [{ what: `fence, from the ${edge} edge`, value: mm(fromEdge) }] : []),
+        { what: 'width', value: fine(width, 'up') },
+        { what: 'depth', value: size(depth) },
+        ...(seat === 'groove' ? [{ what: `fence, from the ${edge} edge`, value: size(fromEdge) }] : []),
       ],
       note: say`The ${edge} edge runs on the fence. ${
         stopped
@@ -79,9 +79,9 @@ function panelSetUps({ plan, bottom, lid, lidRun, saw, hinges, box }: Planned): 
       id: 'tongue',
       cut: say`rabbet under all four edges of the bottom`,
       settings: [
-        { what: 'depth', value: mm(plan.bottomThickness - bottom.tongue, { round: 'up' }) },
+        { what: 'depth', value: fine(plan.bottomThickness - bottom.tongue, 'up') },
         { what: 'leaves a tongue of', value: panel(bottom.tongue) },
-        { what: 'width', value: mm(bottomRabbet(plan)) },
+        { what: 'width', value: size(bottomRabbet(plan), 'up') },
       ],
       note: say`Try it in the real groove on an offcut first.`,
     });
@@ -90,10 +90,10 @@ function panelSetUps({ plan, bottom, lid, lidRun, saw, hinges, box }: Planned): 
       id: 'notch',
       cut: say`thumb notch in the lid`,
       settings: [
-        { what: 'width', value: mm(lidRun.notch.width) },
-        { what: 'deepest', value: mm(lidRun.notch.depth, { round: 'down' }) },
-        { what: 'steep side from the front end', value: mm(lidRun.notch.fromEnd) },
-        { what: 'slope', value: mm(lidRun.notch.run) },
+        { what: 'width', value: size(lidRun.notch.width) },
+        { what: 'deepest', value: panel(lidRun.notch.depth) },
+        { what: 'steep side from the front end', value: size(lidRun.notch.fromEnd) },
+        { what: 'slope', value: size(lidRun.notch.run) },
       ],
       note: say`Cut the steep side first, then slope up to it from behind.`,
     });
@@ -102,8 +102,8 @@ function panelSetUps({ plan, bottom, lid, lidRun, saw, hinges, box }: Planned): 
       id: 'saw-line',
       cut: say`sawing off the lid`,
       settings: [
-        { what: 'line, from the table', value: mm(saw.from) },
-        { what: 'kerf', value: mm(saw.to - saw.from) },
+        { what: 'line, from the table', value: size(saw.from) },
+        { what: 'kerf', value: fine(saw.to - saw.from) },
       ],
       note: say`The box is glued up one kerf higher than it will be.`,
     });
@@ -112,9 +112,9 @@ function panelSetUps({ plan, bottom, lid, lidRun, saw, hinges, box }: Planned): 
       id: 'hinges',
       cut: say`hinges on the ${hinges.wall === 'right' ? 'right side' : 'back'}`,
       settings: [
-        { what: 'leaf', value: mm(hinges.length) },
-        { what: 'from each end', value: mm(hinges.places[0]?.[0] ?? hinges.length) },
-        { what: 'longest screw', value: mm(plan.wall - 1, { round: 'down' }) },
+        { what: 'leaf', value: size(hinges.length) },
+        { what: 'from each end', value: size(hinges.places[0]?.[0] ?? hinges.length) },
+        { what: 'longest screw', value: panel(plan.wall - 1) },
       ],
       note: say`Each leaf is let in just under half the knuckle.`,
     });

@@ -2,6 +2,7 @@
 import type { Design } from '../design/design.ts';
 import type { Plan } from '../design/plan.ts';
 import type { CautionName } from './cautions.ts';
+import type { PictureName } from './pictures/index.ts';
 import type { Words } from './say.ts';
 
 export interface Step {
@@ -13,7 +14,11 @@ export interface Step {
   readonly caution?: CautionName;
   /** Rule files that give the reason. */
   readonly rule?: string;
+  readonly picture: StepPicture;
 }
+
+/** What the picture of a step shows, by name; or why there is nothing to draw. */
+export type StepPicture = PictureName | { readonly none: string };
 
 /** A box that has a plan: only such a box can be worked at. */
 export type Planned = Design & { readonly plan: Plan };

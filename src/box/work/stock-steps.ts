@@ -2,7 +2,7 @@
 import { INCH } from '../../units/index.ts';
 import { stockOf } from '../stock/stock.ts';
 import { isMitered } from '../subjects/joints/corners.ts';
-import { mm, say, size, type Words } from './say.ts';
+import { fine, say, size, type Words } from './say.ts';
 import type { Planned, Step } from './step.ts';
 
 const percent = (value: number) => ({ value, kind: 'percent', digits: 0 }) as const;
@@ -17,7 +17,7 @@ const weighedIn3Days = INCH / 2;
 
 /** How the walls are brought to thickness. */
 function planed({ box, plan }: Planned): Words {
-  const thick = mm(plan.wall + 2 * box.planing, { round: 'up' });
+  const thick = size(plan.wall + 2 * box.planing, 'up');
   return box.wallsFrom === 'bookmatched'
     ? say`Open the pair like a book and mark it. Plane both halves, all faces equally, from ${thick} to ${size(plan.wall)}, still joined end to end.`
     : say`Plane one face and one edge true, then each strip for walls from ${thick} to ${size(plan.wall)}, both faces equally, before it is cut into walls.`;
@@ -27,9 +27,7 @@ function planed({ box, plan }: Planned): Words {
 function resawing(design: Planned): Step[] {
   const { slices } = stockOf(design);
   const first = slices[0];
-  const rough = slices
-    .filter(({ board }) => board === first?.board)
-    .map(({ sawn }) => mm(sawn, { round: 'up' }));
+  const rough = slices.filter(({ board }) => board === first?.board).map(({ sawn }) => size(sawn, 'up'));
   if (rough.length < 2) return [];
   const list = rough.flatMap((one, index) => [
     ...(index ? [index === rough.length - 1 ? ' and ' : ', '] : []),
@@ -38,6 +36,7 @@ function resawing(design: Planned): Step[] {
   return [
     {
       id: 'resaw',
+      picture: 'slices',
       does: say`Resaw the board on edge into slices of ${list}, each with what will be planed off. Stand them on edge with air on both sides for some days: a fresh inner face is damper than the outer one.`,
       check: say`${settled(Math.max(...slices.map(({ sawn }) => sawn)))}, and no slice bends any more.`,
       caution: 'resaw',
@@ -51,12 +50,14 @@ export function stockSteps(design: Planned): Step[] {
   return [
     {
       id: 'air',
+      picture: 'air',
       does: say`Read the hygrometer where the wood lies and write it on this sheet. The gaps assume ${percent(box.humidityToday)}.`,
       check: say`More than 5 % off: put the new number into the box and print again.`,
       rule: 'write-the-humidity',
     },
     {
       id: 'settle',
+      picture: 'boards',
       does: say`Cut the board no shorter than the runs of parts need, as drawn above. Stand it on edge with air on both sides, and weigh an offcut.`,
       check: say`${settled(box.boardThickness)}.`,
       caution: 'crosscut',
@@ -65,13 +66,15 @@ export function stockSteps(design: Planned): Step[] {
     ...resawing(design),
     {
       id: 'thickness',
+      picture: 'thickness',
       does: planed(design),
-      check: say`All walls equally thick within ${mm(0.1, { digits: 1 })}, at both ends.`,
+      check: say`All walls equally thick within ${fine(0.1)}, at both ends.`,
       caution: 'machines',
       rule: 'one-thickness-all-round',
     },
     {
       id: 'marks',
+      picture: 'marks',
       does:
         box.wallsFrom === 'bookmatched'
           ? say`Mark one half front and side, the other back and side. Draw a triangle over the upper edges; write in, out and up on every face.`
@@ -80,6 +83,7 @@ export function stockSteps(design: Planned): Step[] {
     },
     {
       id: 'height',
+      picture: 'height',
       does:
         box.kind === 'lift-off'
           ? say`Rip the walls of the box to ${size(plan.rim)}, those of the lid to ${size(plan.height - plan.rim)}, each set from one setting.`
@@ -102,6 +106,7 @@ export function lengthSteps(design: Planned): Step[] {
       ? [
           {
             id: 'miter-test',
+            picture: 'miter test' as const,
             does: say`Set the saw to 45°. Cut eight scraps as wide as the walls and close a frame of them.`,
             check: say`No light at the last corner: it shows eight times the error of the setting. Open outside means under 45°, open inside over.`,
             caution: 'crosscut' as const,
@@ -111,17 +116,19 @@ export function lengthSteps(design: Planned): Step[] {
       : []),
     {
       id: 'first-ends',
+      picture: 'first ends',
       does: tilt ? say`Miter the first end of every wall.` : say`Cut the first end of every wall square.`,
       check: tilt
         ? say`Square across the width, against the light, before any second end is cut.`
-        : say`Square to the marked edge and to the face, against the light: within ${mm(0.1)} over ${size(highest)}. Only then the second end.`,
+        : say`Square to the marked edge and to the face, against the light: within ${fine(0.1)} over ${size(highest)}. Only then the second end.`,
       caution: 'crosscut',
       rule: 'first-end-square-before-the-second',
     },
     {
       id: 'second-ends',
+      picture: 'second ends',
       does: say`Set a stop and${liftsOff ? ', for the box and for its lid,' : ''} cut both sides to ${size(of('left'))}, then both ends to ${size(of('front'))}.`,
-      check: say`Opposite walls, held together, differ by no more than ${mm(0.1)}.`,
+      check: say`Opposite walls, held together, differ by no more than ${fine(0.1)}.`,
       caution: 'crosscut',
     },
   ];

@@ -13,14 +13,23 @@ import { type SetUp, setUpsOf } from './set-ups.ts';
 import { groovesOnStrip, type Planned, type Step } from './step.ts';
 import { lengthSteps, stockSteps } from './stock-steps.ts';
 
+/** Steps that go together, in the order in which they are done. */
+export interface Stage {
+  readonly title: string;
+  readonly steps: readonly Step[];
+}
+
 export interface Work {
+  readonly stages: readonly Stage[];
+  /** Those of all stages. */
   readonly steps: readonly Step[];
   readonly setUps: readonly SetUp[];
   readonly gaps: Gaps;
   readonly amounts: Amounts;
 }
 
-const isPlanned = (design: Design): design is Planned =>
+/** Whether a box can be worked at at all. */
+export const isPlanned = (design: Design): design is Planned =>
   design.plan !== undefined && design.corners.length > 0;
 
 /** The work on this box; `undefined` where there is no room between four walls, so that nothing can be worked at. */
@@ -30,22 +39,28 @@ export function workOf(design: Design): Work | undefined {
   const onStrip = groovesOnStrip(design);
   const grooves = grooveSteps(design, onStrip);
   const front = frontStep(design);
+  // Grooves on the strip come before the lengths, grooves on interlocking parts after the joints (common practice).
+  // Dovetails are spaced over the front's own height; fingers run on past it and are cut off with the rest.
+  const early = design.box.joint === 'dovetail';
+  const stages = [
+    { title: 'Wood', steps: [...stockSteps(design), ...(onStrip ? grooves : [])] },
+    {
+      title: 'Walls',
+      steps: [
+        ...lengthSteps(design),
+        ...(early ? front : []),
+        ...jointSteps(design),
+        ...(onStrip ? [] : grooves),
+        ...(early ? [] : front),
+      ],
+    },
+    { title: 'Bottom and lid', steps: panelSteps(design) },
+    { title: 'Glue', steps: glueSteps(design, amounts) },
+    { title: 'Surface, and fitting the lid', steps: [...surfaceSteps(design, amounts), ...lidSteps(design)] },
+  ].filter(({ steps }) => steps.length > 0);
   return {
-    // Grooves on the strip come before the lengths, grooves on interlocking parts after the joints (common practice).
-    steps: [
-      ...stockSteps(design),
-      ...(onStrip ? grooves : []),
-      ...lengthSteps(design),
-      // Dovetails are spaced over the front's own height; fingers run on past it and are cut off with the rest.
-      ...(design.box.joint === 'dovetail' ? front : []),
-      ...jointSteps(design),
-      ...(onStrip ? [] : grooves),
-      ...(design.box.joint === 'dovetail' ? [] : front),
-      ...panelSteps(design),
-      ...glueSteps(design, amounts),
-      ...surfaceSteps(design, amounts),
-      ...lidSteps(design),
-    ],
+    stages,
+    steps: stages.flatMap(({ steps }) => steps),
     setUps: setUpsOf(design),
     gaps: gapsOf(design),
     amounts,

@@ -9,7 +9,7 @@ export const logRadius = 160;
 export const logSheet = 168;
 
 /** Every ring as two half circles, in one path that never changes. */
-const ringsOf = (ringWidth: number) =>
+export const ringsOf = (ringWidth: number) =>
   Array.from({ length: Math.ceil(logRadius / ringWidth) - 1 }, (_, i) => {
     const r = (i + 1) * ringWidth;
     return `M${r} 0A${r} ${r} 0 1 0 ${-r} 0A${r} ${r} 0 1 0 ${r} 0`;

@@ -1,45 +1,16 @@
 /** The box taken apart: each part moved out along its own axis, with its name. */
 import type { Design } from '../../box/design/design.ts';
 import type { Part, PartName } from '../../box/design/part.ts';
-import type { Vector } from '../../geometry/convex.ts';
-import { type Seen, type Shown, visible } from '../../geometry/visible.ts';
+import { type Seen, visible } from '../../geometry/visible.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
-import { described, isometric, shifted } from './from-design.ts';
+import { described, isometric } from './from-design.ts';
 import { fitted, placed } from './paths.ts';
+import { posed } from './poses.ts';
 import { SolidPicture } from './SolidPicture.tsx';
 
 const sheet = 350;
 const text = 13;
-
-const outward: Readonly<Record<string, Vector>> = {
-  front: [-1, 0, 0],
-  back: [1, 0, 0],
-  left: [0, -1, 0],
-  right: [0, 1, 0],
-};
-
-/** Where each piece goes: walls outward, the lid up, the bottom down, what joins a corner out of its corner. */
-function moveOf(design: Design, part: Part, index: number): Vector {
-  const { outsideLength: L, outsideWidth: W, outsideHeight: H } = design.values;
-  const piece = part.pieces[index]!;
-  const apart = 0.3 * Math.min(L, W) + 2 * design.values.wall;
-  // A sliding lid is as long as the box: it must rise further to leave the walls in view.
-  const up = piece.opens ? H + (design.values.kind === 'sliding' ? 0.9 : 0.35) * apart : 0;
-  const name = part.name.replace(/^(lid|liner)-/, '');
-  const way = outward[name];
-  if (way) {
-    const out = part.name.startsWith('liner') ? 0 : apart;
-    return [way[0] * out, way[1] * out, up];
-  }
-  if (part.name === 'bottom') return [0, 0, -H - 0.35 * apart];
-  if (part.name === 'lid')
-    return [0, 0, design.values.kind === 'sliding' ? up : up + 1.2 * design.values.lidHeight];
-  if (part.name === 'pull') return [-apart / 2, 0, up];
-  const { x, y } = piece.block;
-  const out = 0.6 * apart;
-  return [x[0] > L / 2 ? out : -out, y[0] > W / 2 ? out : -out, up];
-}
 
 /** Four walls of a lid or a liner carry one name, as keys do. */
 const groupOf = (name: PartName) =>
@@ -79,11 +50,7 @@ function namesOf(seen: readonly Seen<Part>[], placing: ReturnType<typeof fitted>
 }
 
 export function Exploded({ design }: { design: Design }) {
-  const shown = design.parts.flatMap((part) =>
-    part.pieces.map(
-      (solid, index): Shown<Part> => ({ name: part, solid, move: shifted(moveOf(design, part, index)) }),
-    ),
-  );
+  const shown = posed(design, 'apart');
   if (shown.length === 0) return null;
   const seen = visible(isometric, shown);
   const placing = fitted(seen, [2, 2], [sheet - 4, 400]);

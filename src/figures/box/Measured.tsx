@@ -22,7 +22,7 @@ export interface MeasuredProps {
 
 /** Width of a number as printed, in user units: about half its height for each sign. */
 export const widthOf = (value: number, text: number, before = '') => {
-  const { mm, inch = '' } = bothUnits(value, 'length');
+  const { mm, inch = '' } = bothUnits(value, 'length', { as: 'size' });
   return (before.length + Math.max(mm.length, inch.length)) * text * 0.52;
 };
 
@@ -74,6 +74,7 @@ export function Measured({ from, to, away, value, text, outside = 'to', before =
         turn={upright ? -90 : undefined}
         value={value}
         kind="length"
+        as="size"
         before={before}
       />
     </g>

@@ -3,21 +3,23 @@
 import type { Design } from '../../box/design/design.ts';
 import type { Part } from '../../box/design/part.ts';
 import { toLog } from '../../box/stock/grain-places.ts';
-import { stockOf } from '../../box/stock/stock.ts';
+import { type Stock, stockOf } from '../../box/stock/stock.ts';
 import { type LogPoint, madeUpLog } from '../../calc/board/rings.ts';
 import { type Polygon, unit, type Vector } from '../../geometry/convex.ts';
+import { undone } from '../../geometry/move.ts';
 import { twiceArea } from '../../geometry/polygon.ts';
 import type { Axis, Point } from '../../geometry/solid.ts';
 import { onSheet, type View } from '../../geometry/view.ts';
-import type { Seen } from '../../geometry/visible.ts';
+import type { SeenFace } from '../../geometry/visible.ts';
 import { grainLines } from '../board/grain-lines.ts';
 import { facing, type Placing, placed } from './paths.ts';
 
 /** Made up: no tree was measured. Finer rings than the lesson's log, as small boxes are made from. */
 const log = madeUpLog(7, { ringWidth: 3.5 });
 
-/** Smaller faces show no figure, mm² on the sheet. */
+/** Smaller faces and ends show no figure, mm² on the sheet. */
 const least = 120;
+const leastEnd = 15;
 
 const areaOf = ({ points }: Polygon) => Math.abs(twiceArea(points)) / 2;
 
@@ -43,39 +45,56 @@ function inside(
   return [low, high];
 }
 
-/** Path data of all lines, in the drawing's units. */
-export function faceGrain(design: Design, seen: readonly Seen<Part>[], view: View, placing: Placing): string {
-  const stock = stockOf(design);
+/** Several drawings of one box, and its parts one by one, lie on the same boards. */
+const stocks = new WeakMap<Design, Stock>();
+
+/** Path data of all lines, in the drawing's units. @param ends whether end grain shows its rings too */
+export function faceGrain(
+  design: Design,
+  seen: readonly SeenFace<Part>[],
+  view: View,
+  placing: Placing,
+  ends = false,
+): string {
+  const stock = stocks.get(design) ?? stockOf(design);
+  stocks.set(design, stock);
+  const isEnd = ({ name: part, normal }: SeenFace<Part>) => part.grain === facing(normal);
   return seen
-    .filter(({ name: part, normal }) => part.material === 'solid' && part.grain !== facing(normal))
-    .filter(({ polygons }) => polygons.reduce((sum, polygon) => sum + areaOf(polygon), 0) > least)
+    .filter((face) => face.name.material === 'solid' && (ends || !isEnd(face)))
+    .filter(
+      (face) =>
+        face.polygons.reduce((sum, polygon) => sum + areaOf(polygon), 0) > (isEnd(face) ? leastEnd : least),
+    )
     .map((face) => linesOn(face, design, stock, view, placing))
     .join('');
 }
 
+const axes = ['x', 'y', 'z'] as const;
+const unmoved = (point: Vector): Vector => point;
+
 function linesOn(
-  { name: part, normal, polygons }: Seen<Part>,
+  { name: part, normal, polygons, of: { solid, move = unmoved } }: SeenFace<Part>,
   design: Design,
-  stock: ReturnType<typeof stockOf>,
-  { right, up, into }: View,
+  stock: Stock,
+  view: View,
   placing: Placing,
 ): string {
-  const axes = ['x', 'y', 'z'] as const;
+  const { right, up, into } = view;
+  const back = undone(move);
   const inBox = ([x, y, depth]: Vector): Point => {
-    const [px, py, pz] = axes.map((_, axis) => right[axis]! * x - up[axis]! * y + into[axis]! * depth);
-    return { x: px!, y: py!, z: pz! };
+    const [px, py, pz] = [0, 1, 2].map(
+      (axis) => right[axis]! * x - up[axis]! * y + into[axis]! * depth,
+    ) as unknown as Vector;
+    const [bx, by, bz] = back([px, py, pz]);
+    return { x: bx, y: by, z: bz };
   };
   const points = polygons.flatMap((polygon) => polygon.points.map(inBox));
   const first = points[0]!;
-  // The piece whose wood this is: sawn walls are two.
-  const piece =
-    part.pieces.find(({ block }) =>
-      axes.every((axis) => first[axis] > block[axis][0] - 0.1 && first[axis] < block[axis][1] + 0.1),
-    ) ?? part.pieces[0]!;
-  const place = toLog(design, stock, part, piece);
+  const place = toLog(design, stock, part, part.pieces.find((piece) => piece === solid) ?? part.pieces[0]!);
   const across = facing(normal);
   if (!place || part.grain === 'across the miter') return '';
-  const u: Axis = part.grain;
+  // Along the grain and across it, or on an end in both ways across it.
+  const u: Axis = part.grain === across ? axes.find((axis) => axis !== across)! : part.grain;
   const v = axes.find((axis) => axis !== u && axis !== across)!;
   const range = (axis: Axis) => {
     const all = points.map((point) => point[axis]);
@@ -96,7 +115,7 @@ function linesOn(
     .map((line) => {
       const ends = line.map(([du, dv]): Vector => {
         const spot: Point = { ...corner, [u]: u0 + du, [v]: v0 + dv };
-        return onSheet({ right, up, into }, [spot.x, spot.y, spot.z]);
+        return onSheet(view, move([spot.x, spot.y, spot.z]));
       });
       return polygons.map((polygon) => strokes(ends, polygon, placing)).join('');
     })

@@ -28,7 +28,7 @@ export const shifted =
 export const hasHole = (v: Values): boolean => frontCutsFingers(v) && v.frontHole > 0;
 
 /** A length for a description. */
-export const spokenSize = (value: number): string => said(value, 'length');
+export const spokenSize = (value: number): string => said(value, 'length', { as: 'size' });
 
 const words = {
   sliding: 'sliding lid',

@@ -24,6 +24,10 @@ export function Definitions() {
           <rect width="5" height="5" class="wood-end" />
           <line x1="0" y1="0" x2="0" y2="5" class="hatch" />
         </pattern>
+        <pattern id="band" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+          <rect width="5" height="5" class="usual" />
+          <line x1="0" y1="0" x2="0" y2="5" class="usual-hatch" />
+        </pattern>
         <pattern id="jam" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <rect width="4" height="4" class="warn" />
           <line x1="0" y1="0" x2="0" y2="4" class="warn-hatch" />

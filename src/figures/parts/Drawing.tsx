@@ -19,10 +19,12 @@ export interface DrawingProps {
   /** The same facts as the picture, in a sentence or two; its numbers by `said`. */
   description: string;
   class?: string;
+  /** Height of its text in user units, where that does not follow from the width: one unit is one px there. */
+  text?: number;
   children: ComponentChildren;
 }
 
-export function Drawing({ view, title, description, children, ...rest }: DrawingProps) {
+export function Drawing({ view, title, description, text, children, ...rest }: DrawingProps) {
   const id = useId();
   const [mm, inch] = [hearing(description, 'mm'), hearing(description, 'inch')];
   return (
@@ -30,8 +32,8 @@ export function Drawing({ view, title, description, children, ...rest }: Drawing
       viewBox={view.map((number) => toDecimals(number, 2)).join(' ')}
       role="img"
       aria-labelledby={`${id}t ${id}d`}
-      class={`drawing ${rest.class ?? ''}`}
-      style={{ fontSize: `${toDecimals(textSize(view[2]), 2)}px`, '--w': view[2] }}
+      class={`drawing ${text ? 'own-text' : ''} ${rest.class ?? ''}`}
+      style={{ fontSize: `${toDecimals(text ?? textSize(view[2]), 2)}px`, '--w': view[2] }}
     >
       <title id={`${id}t`}>{title}</title>
       {/* Not `desc`, of which no reader hears a part: here the style sheet leaves out the other units. */}

@@ -44,8 +44,11 @@ export function NumberLabel({
   kind: Kind;
   digits?: 0 | 1 | 2;
   denominator?: 8 | 16 | 32 | 64 | 1000;
-  /** A small difference, with the mark of the rule beside it, short: "0.040 in (1/32 +)"; or alone, where room is short. */
-  as?: 'fine' | 'exact';
+  /**
+   * A size on the reader's ruler; or a small difference, with the mark of the rule beside it, short: "0.040 in (1/32 +)";
+   * or that alone, where room is short.
+   */
+  as?: 'size' | 'fine' | 'exact';
   before?: string;
   after?: string;
 }) {

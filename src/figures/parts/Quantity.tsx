@@ -3,6 +3,7 @@
  * So a page built once fits both readers from its first paint, and switching units moves nothing.
  */
 import { type FormatOptions, format, type Kind, type UnitSystem } from '../../units/index.ts';
+import { seenBy } from './my-ruler.ts';
 
 export interface QuantityProps extends Omit<FormatOptions, 'system'> {
   value: number;
@@ -15,19 +16,19 @@ const differs = (kind: Kind) =>
 
 /** In running text. */
 export function Quantity({ value, kind, ...options }: QuantityProps) {
-  if (!differs(kind)) return <span class="number">{format(value, kind, { ...options, system: 'mm' })}</span>;
+  if (!differs(kind)) return <span class="number">{format(value, kind, seenBy('mm', options))}</span>;
   return (
     <>
-      <span class="number mm">{format(value, kind, { ...options, system: 'mm' })}</span>
-      <span class="number inch">{format(value, kind, { ...options, system: 'inch' })}</span>
+      <span class="number mm">{format(value, kind, seenBy('mm', options))}</span>
+      <span class="number inch">{format(value, kind, seenBy('inch', options))}</span>
     </>
   );
 }
 
 /** The two texts of a number, for places that cannot hold elements. */
 export const bothUnits = (value: number, kind: Kind, options: Omit<FormatOptions, 'system'> = {}) => ({
-  mm: format(value, kind, { ...options, system: 'mm' }),
-  inch: differs(kind) ? format(value, kind, { ...options, system: 'inch' }) : undefined,
+  mm: format(value, kind, seenBy('mm', options)),
+  inch: differs(kind) ? format(value, kind, seenBy('inch', options)) : undefined,
 });
 
 /**

@@ -1,5 +1,6 @@
 /** One tile of a full-size template. Its user unit is a millimeter and its size is given in millimeters, so that it prints 1:1. */
-import { format, toDecimals } from '../../units/index.ts';
+import { toDecimals } from '../../units/index.ts';
+import { bothUnits } from '../parts/Quantity.tsx';
 import type { Shape } from './end-shapes.ts';
 import { tile, type Window } from './tiles.ts';
 import type { WallTemplate } from './wall-template.ts';
@@ -57,7 +58,7 @@ function ShapeLabel({ shape, window, top }: { shape: Shape; window: Window; top:
   const middle = (Math.min(...ys) + Math.max(...ys)) / 2;
   if (to - from < 45 || middle < window.y[0] || middle > window.y[1]) return null;
   const text = (system: 'mm' | 'inch') =>
-    `${label}${depth === undefined ? '' : `, ${format(depth, 'length', { system, denominator: 64 })} deep`}`;
+    `${label}${depth === undefined ? '' : `, ${bothUnits(depth, 'length', { as: 'size' })[system]} deep`}`;
   return (
     <>
       {(['mm', 'inch'] as const).map((system) => (

@@ -10,6 +10,7 @@ import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { bothUnits, said } from '../parts/Quantity.tsx';
 import { heaviness } from './heaviness.ts';
+import { Section } from './Section.tsx';
 
 export function WallSection({ values: v }: { values: Values }) {
   const { outsideLength: length, outsideHeight: height, wall } = v;
@@ -22,7 +23,7 @@ export function WallSection({ values: v }: { values: Values }) {
       title="The box cut through, seen from the front"
       description={`Walls ${said(wall, 'length')} thick are ${word} for this size. The inside is ${said(v.insideLength, 'length')} long.`}
     >
-      <Section v={v} />
+      <Section values={v} />
       {v.insideLength > 7 * text && v.insideHeight > 2 * text && (
         <Dimension
           from={[wall, height / 2 + text * 0.6]}
@@ -41,40 +42,6 @@ export function WallSection({ values: v }: { values: Values }) {
       />
       <Scale v={v} word={word} top={top} text={text} />
     </Drawing>
-  );
-}
-
-/** End walls hatched, bottom and sliding lid between them. */
-function Section({ v }: { v: Values }) {
-  const { outsideLength: length, outsideHeight: height, wall } = v;
-  const bottomTop = height - v.bottomLip - v.bottomTongue;
-  const body = Math.min(v.bottomThickness, v.bottomLip + v.bottomTongue);
-  const inside = Math.max(0, length - 2 * wall);
-  const shown = Math.min(wall, length / 2);
-  const hollow = inside > 0 && v.insideHeight > 0;
-  const depth = Math.min(v.grooveDepth, wall);
-  const lidDepth = Math.min(v.lidGrooveDepth, wall);
-  return (
-    <>
-      {hollow && <rect class="inside" x={wall} y="0" width={inside} height={height} />}
-      <rect class="end" x="0" y="0" width={shown} height={height} />
-      <rect class="end" x={length - shown} y="0" width={shown} height={height} />
-      {hollow && (
-        <path
-          class="wood"
-          d={`M${wall - depth} ${bottomTop}h${inside + 2 * depth}v${v.bottomTongue}h${-depth}v${body - v.bottomTongue}h${-inside}v${v.bottomTongue - body}h${-depth}z`}
-        />
-      )}
-      {hollow && v.kind === 'sliding' && (
-        <rect
-          class="wood"
-          x={wall - lidDepth}
-          y={v.lidLip}
-          width={inside + 2 * lidDepth}
-          height={v.lidThickness}
-        />
-      )}
-    </>
   );
 }
 

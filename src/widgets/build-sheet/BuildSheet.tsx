@@ -4,7 +4,7 @@ import { useComputed } from '@preact/signals';
 import { designOf } from '../../box/design/design.ts';
 import { wholeModel } from '../../box/subjects/index.ts';
 import { fields } from '../../box/subjects/inputs.ts';
-import { workOf } from '../../box/work/work.ts';
+import { isPlanned, workOf } from '../../box/work/work.ts';
 import { Isometric } from '../../figures/box/Isometric.tsx';
 import { Views } from '../../figures/box/Views.tsx';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
@@ -17,7 +17,8 @@ import { AsBuilt } from './AsBuilt.tsx';
 import { Exceptions } from './Exceptions.tsx';
 import { LinkAtEnd, LinkCode } from './LinkCode.tsx';
 import { NameOnSheet } from './NameOnSheet.tsx';
-import { type SourceNames, Steps } from './Steps.tsx';
+import type { SourceNames } from './StepCard.tsx';
+import { Steps } from './Steps.tsx';
 import { Amounts, GapTable, SetUps } from './WorkTables.tsx';
 
 export default function BuildSheet({ sources }: { sources: SourceNames }) {
@@ -40,7 +41,7 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
         {v.items.length > 0 && (
           <p>
             For {v.items.map(({ name, count }) => `${count} × ${name}`).join(', ')}, together{' '}
-            <Sizes of={[v.contentsLength, v.contentsWidth, v.contentsHeight]} />.
+            <Sizes of={[v.contentsLength, v.contentsWidth, v.contentsHeight]} asTyped />.
           </p>
         )}
         <p class="paper-only">
@@ -98,7 +99,7 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
           <Board design={design.value} />
         </section>
       )}
-      {made && (
+      {made && isPlanned(design.value) && (
         <>
           <section>
             <h2>Set-ups</h2>
@@ -110,7 +111,7 @@ export default function BuildSheet({ sources }: { sources: SourceNames }) {
           </section>
           <section>
             <h2>Order of work</h2>
-            <Steps steps={made.steps} names={sources} />
+            <Steps design={design.value} stages={made.stages} steps={made.steps} names={sources} />
           </section>
           <section>
             <h2>Glue, finish and time</h2>

@@ -3,7 +3,7 @@ import { times } from '../../box/work/times.ts';
 import type { Work } from '../../box/work/work.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Kind } from '../../units/index.ts';
-import { Phrase } from './Phrase.tsx';
+import { Phrase } from '../kit/Phrase.tsx';
 
 export function SetUps({ setUps }: Pick<Work, 'setUps'>) {
   return (

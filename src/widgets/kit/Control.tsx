@@ -4,6 +4,7 @@ import { useEffect, useId } from 'preact/hooks';
 import { type NumberField, printOf, stepOf } from '../../box/core/field.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
 import { type ChoiceName, fields, type NumberName } from '../../box/subjects/inputs.ts';
+import { seenBy, shownRulers } from '../../figures/parts/my-ruler.ts';
 import { format, type UnitSystem } from '../../units/index.ts';
 import { HeardUnit, Unit } from './Unit.tsx';
 import type { Store } from './use-store.ts';
@@ -33,7 +34,7 @@ export function Control({ name, store }: { name: NumberName | ChoiceName; store:
 }
 
 /** What is wrong with a number beside another input. */
-function warningOf({ notAbove, notBelow }: NumberField, value: number, box: Box): string | undefined {
+export function warningOf({ notAbove, notBelow }: NumberField, value: number, box: Box): string | undefined {
   const other = (name: string) => Number(box[name as NumberName]);
   if (notAbove && value > other(notAbove[0])) return notAbove[1];
   return notBelow && value < other(notBelow[0]) ? notBelow[1] : undefined;
@@ -60,8 +61,8 @@ export function NumberControl({ field, value, system, set: change, warning }: Nu
     return undefined;
   };
   const number = useTypedNumber({ ...field, value, system, set });
-  const step = stepOf(field, system);
-  const show = (spoken: boolean) => format(value, kind, { system, ...printOf(field), spoken });
+  const step = stepOf(field, shownRulers.value[system]);
+  const show = (spoken: boolean) => format(value, kind, { ...seenBy(system, printOf(field)), spoken });
   const message = number.message ? `${number.message} ${show(false)} stays in use.` : warning;
   const help = !number.message && field.help;
   const described = [message && `${id}m`, help && `${id}h`].filter(Boolean).join(' ');
@@ -100,12 +101,16 @@ export function NumberControl({ field, value, system, set: change, warning }: Nu
   );
 }
 
+/** What is drawn later has all its options at once. */
+let pageIsAwake = false;
+
 function ChoiceControl({ name, chosen, store }: { name: ChoiceName; chosen: string; store: Target }) {
   const id = useId();
   const field = fields[name];
   /** A page is built with the chosen option alone: without JavaScript nothing can be chosen, and the woods are many. */
-  const awake = useSignal(false);
+  const awake = useSignal(pageIsAwake);
   useEffect(() => {
+    pageIsAwake = true;
     awake.value = true;
   }, []);
   return (

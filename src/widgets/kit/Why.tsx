@@ -12,10 +12,10 @@ import { kindOfUnit } from './kind-of-unit.ts';
 import { reasons, reasonsMissing } from './reasons.ts';
 
 /** Decimals of an input: pure numbers such as a coefficient of 0.00248 need as many as they have. */
-const digitsOf = (spec: SymbolSpec) => (kindOfUnit(spec) === 'number' ? undefined : 2);
+export const digitsOf = (spec: SymbolSpec) => (kindOfUnit(spec) === 'number' ? undefined : 2);
 
 /** Puts numbers into the places that `equationOf` left for them: `<mn class="n-t">`. */
-function fill(numbers: string, of: Card, given: Readonly<Record<string, number>>, system: UnitSystem) {
+export function fill(numbers: string, of: Card, given: Readonly<Record<string, number>>, system: UnitSystem) {
   return numbers.replace(/<mn class="n-(\w+)">[^<]*<\/mn>/g, (_, symbol: string) => {
     const spec = of.inputs[symbol]!;
     return `<mn>${format(given[symbol]!, kindOfUnit(spec), { system, digits: digitsOf(spec) })}</mn>`;
@@ -51,7 +51,7 @@ const greek: Readonly<Record<string, string>> = {
 };
 
 /** A symbol of the equation in running text: `sigma_t` as σ with a small t. */
-function SymbolName({ symbol }: { symbol: string }) {
+export function SymbolName({ symbol }: { symbol: string }) {
   const [head = '', tail] = symbol.replace(/^([A-Za-z])(\d)$/, '$1_$2').split('_');
   return (
     <i class="symbol">
@@ -62,7 +62,7 @@ function SymbolName({ symbol }: { symbol: string }) {
 }
 
 /** A formula; a wide one scrolls by itself, also by keyboard. */
-function Equation({ mathml }: { mathml: string }) {
+export function Equation({ mathml }: { mathml: string }) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a formula is no set of fields.
     <div

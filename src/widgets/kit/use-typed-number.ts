@@ -4,7 +4,8 @@
  */
 import { useSignal } from '@preact/signals';
 import type { InputHTMLAttributes } from 'preact';
-import { type NumberField, printOf } from '../../box/core/field.ts';
+import type { NumberField } from '../../box/core/field.ts';
+import { shownRulers } from '../../figures/parts/my-ruler.ts';
 import { format, toField, type UnitSystem } from '../../units/index.ts';
 import { readNumber } from './read-number.ts';
 
@@ -26,8 +27,10 @@ export function useTypedNumber(wanted: Wanted) {
   const { kind, low, high, value, system, set, forget } = wanted;
   const typed = useSignal<string | undefined>(undefined);
   const refused = useSignal<{ text: string; message: string } | undefined>(undefined);
-  const show = (number: number) => format(number, kind, { system, ...printOf(wanted) });
-  const inForce = toField(value, kind, system, wanted.as === 'fine');
+  const { digits, denominator } = wanted;
+  const show = (number: number) => format(number, kind, { system, digits, denominator });
+  const isFine = wanted.as === 'fine' || shownRulers.value[system].print.denominator === 100;
+  const inForce = toField(value, kind, system, isFine);
   const read = async (text: string) => {
     const parsed = await readNumber(text, kind, system);
     if (typed.value === text) typed.value = undefined;

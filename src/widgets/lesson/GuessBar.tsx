@@ -1,7 +1,6 @@
 /** A guess that is a mark in the drawing: the drawing with its handle, and below it the field, the two buttons or the answer. */
 import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
-import { stepOf } from '../../box/core/field.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { markOf, skipped } from '../../notebook/predictions.ts';
 import { HeardUnit, Unit } from '../kit/Unit.tsx';
@@ -10,10 +9,12 @@ import { compared } from './compared.ts';
 import { Answer, type BarProps, InSystem } from './guess-parts.tsx';
 import { type NumberGuess, valuesOfGuess } from './guess-spec.ts';
 import { MarkHandle } from './MarkHandle.tsx';
+import { useSheets } from './use-sheets.ts';
 
 export function GuessBar(bar: BarProps<NumberGuess>) {
   const { spec, model, awake, open, kept, fresh, store, commit, cover } = bar;
-  const { field, figure: Figure, frame } = spec;
+  const { field } = spec;
+  const sheets = useSheets(spec, awake);
   const id = useId();
   const system = store.units.value;
   /** As the guess began, whatever is moved afterwards. */
@@ -47,27 +48,29 @@ export function GuessBar(bar: BarProps<NumberGuess>) {
         void take();
       }}
     >
-      <div class={`guess-sheet ${fresh ? 'fresh' : ''}`} style={{ '--high': frame.height / frame.width }}>
-        <InSystem bar={bar}>
-          {(values, one) => <Figure values={values} system={one} mark={shown} open={open} />}
-        </InSystem>
-        {!open && awake && (
-          <MarkHandle
-            {...field}
-            frame={frame}
-            label={`${spec.label}, in the drawing`}
-            step={stepOf({ ...field, type: 'number', label: spec.label }, system)}
-            value={mark.value ?? start}
-            blank={mark.value === undefined}
-            system={system}
-            set={(value) => {
-              number.drop();
-              set(value);
-            }}
-            commit={() => void take()}
-          />
-        )}
-      </div>
+      {sheets.map(({ className, figure: Figure, frame }) => (
+        <div key={className} class={`guess-sheet ${className} ${fresh ? 'fresh' : ''}`}>
+          <InSystem bar={bar}>
+            {(values, one) => <Figure values={values} system={one} mark={shown} open={open} />}
+          </InSystem>
+          {!open && awake && (
+            <MarkHandle
+              {...field}
+              frame={frame}
+              label={`${spec.label}, in the drawing`}
+              step={(system === 'inch' && field.inchStep) || field.step}
+              value={mark.value ?? start}
+              blank={mark.value === undefined}
+              system={system}
+              set={(value) => {
+                number.drop();
+                set(value);
+              }}
+              commit={() => void take()}
+            />
+          )}
+        </div>
+      ))}
       {open ? (
         <Answer key="answer" cover={cover}>
           {earlier !== undefined && kept !== skipped && (

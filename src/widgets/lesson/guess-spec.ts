@@ -41,6 +41,8 @@ export interface NumberGuess extends CommonGuess {
   readonly figure: FunctionComponent<GuessFigureProps>;
   /** The drawing's size, and where in it the mark's lowest and highest places lie. */
   readonly frame: GuessFrame;
+  /** Another layout for a page as wide as the front page. */
+  readonly wide?: Pick<NumberGuess, 'figure' | 'frame'>;
   /** Where the mark begins. */
   readonly start: (values: Values) => number;
   /** Where it belongs: a result of the box, or what a relation gives. */

@@ -1,11 +1,11 @@
 /** What to expect of the reader's own errors, behind a fold: what counts many boxes is fetched when it is first opened. */
-import { signal } from '@preact/signals';
+import { type ReadonlySignal, signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Design } from '../../box/design/design.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { useOpen } from '../kit/use-open.ts';
+import { Late } from './Late.tsx';
 import type { ManyBoxes } from './ManyBoxes.tsx';
-import { SquarenessLines } from './SquarenessLines.tsx';
 
 const counted = signal<typeof ManyBoxes | 'missing' | undefined>(undefined);
 
@@ -21,7 +21,12 @@ function fetchManyBoxes(): void {
   );
 }
 
-export function Accuracy({ design, units }: { design: Design; units: UnitSystem }) {
+interface Props {
+  design: ReadonlySignal<Design>;
+  units: ReadonlySignal<UnitSystem>;
+}
+
+export function Accuracy({ design, units }: Props) {
   const { open, fold } = useOpen();
   useEffect(() => {
     if (open.value) fetchManyBoxes();
@@ -38,9 +43,11 @@ export function Accuracy({ design, units }: { design: Design; units: UnitSystem 
               network, or reload the page.
             </p>
           ) : (
-            Counted && <Counted design={design} />
+            Counted && <Counted design={design.value} />
           )}
-          <SquarenessLines design={design} units={units} />
+          <Late>
+            {({ SquarenessLines }) => <SquarenessLines design={design.value} units={units.value} />}
+          </Late>
         </>
       )}
     </details>

@@ -1,25 +1,26 @@
-/** Every number that follows from the box, each with its reason; drawn only while it is open. */
-
+/** Every number that follows from the box, each with its reason. */
+import { useComputed } from '@preact/signals';
 import type { Result } from '../../box/core/result.ts';
 import type { ResultName, Values } from '../../box/subjects/index.ts';
 import { wholeModel } from '../../box/subjects/index.ts';
 import { ResultLine } from '../kit/ResultLine.tsx';
-import { useOpen } from '../kit/use-open.ts';
 import type { Store } from '../kit/use-store.ts';
 
 const rows = Object.entries(wholeModel.results) as [ResultName, Result<Values>][];
 
 export function AllNumbers({ store }: { store: Store }) {
-  const { open, fold } = useOpen();
   // A sawn lid has no play in side grooves: what this box does not have is not listed.
-  const names = rows.filter(([, row]) => row.when?.(store.values.value) ?? true).map(([name]) => name);
+  const names = useComputed(() =>
+    rows
+      .filter(([, row]) => row.when?.(store.values.value) ?? true)
+      .map(([name]) => name)
+      .join(),
+  ).value.split(',') as ResultName[];
   return (
-    <details class="all-numbers" {...fold}>
-      <summary>{names.length} numbers, each with its “why?”</summary>
-      {open.value &&
-        names.map((name) => (
-          <ResultLine key={name} model={wholeModel} name={name} values={store.values} units={store.units} />
-        ))}
-    </details>
+    <>
+      {names.map((name) => (
+        <ResultLine key={name} model={wholeModel} name={name} values={store.values} units={store.units} />
+      ))}
+    </>
   );
 }

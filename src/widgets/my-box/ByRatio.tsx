@@ -28,7 +28,7 @@ export function ByRatio({ store }: { store: Store }) {
               store.set({ ...outside, wantedLength: v.lengthForRatio, wantedWidth: v.outsideWidth })
             }
           >
-            make the outside <Quantity value={v.lengthForRatio} kind="length" /> long for its width
+            make the outside <Quantity value={v.lengthForRatio} kind="length" as="size" /> long for its width
           </button>
         )}
         {fits(v.widthForRatio, 'wantedWidth') && (
@@ -39,7 +39,7 @@ export function ByRatio({ store }: { store: Store }) {
               store.set({ ...outside, wantedLength: v.outsideLength, wantedWidth: v.widthForRatio })
             }
           >
-            make it <Quantity value={v.widthForRatio} kind="length" /> wide for its length
+            make it <Quantity value={v.widthForRatio} kind="length" as="size" /> wide for its length
           </button>
         )}
       </p>

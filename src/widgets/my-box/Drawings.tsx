@@ -1,63 +1,43 @@
-/** The drawings of the box. Those that are folded away stay as they were until they are opened, so that a slider moves only what is seen. */
+/** The drawings of the box for paper and files. */
+import type { ReadonlySignal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
-import { useMemo, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
 import type { Design } from '../../box/design/design.ts';
 import { CornerSection } from '../../figures/box/CornerSection.tsx';
 import { Exploded } from '../../figures/box/Exploded.tsx';
 import { Isometric } from '../../figures/box/Isometric.tsx';
 import { LidOpenClosed } from '../../figures/box/LidOpenClosed.tsx';
 import { Views } from '../../figures/box/Views.tsx';
-import { useRested } from '../kit/follow.ts';
-import { useOpen } from '../kit/use-open.ts';
+import { SaveDrawings } from './SaveDrawings.tsx';
 
-type Figure = FunctionComponent<{ design: Design }>;
+const WithGrain = ({ design }: { design: Design }) => <Isometric design={design} grain />;
 
-function Folded({
-  title,
-  figure: FigureOf,
-  design,
-  unfolded,
-}: {
-  title: string;
-  figure: Figure;
-  design: Design;
-  unfolded?: true;
-}) {
-  const { open, fold } = useOpen(unfolded ?? false);
-  const last = useRef(design);
-  if (open.value) last.current = design;
-  const shown = last.current;
+const figures: readonly (readonly [string, FunctionComponent<{ design: Design }>])[] = [
+  ['Three views with sizes', Views],
+  ['Closed', WithGrain],
+  ['Taken apart', Exploded],
+  ['The lid, closed and open', LidOpenClosed],
+  ['Corners, cut through the grooves', CornerSection],
+];
+
+export function Drawings({ design }: { design: ReadonlySignal<Design> }) {
+  const all = useRef<HTMLDivElement>(null);
+  const now = design.value;
+  if (!now.plan) return <p class="message">No room is left between the walls: there is nothing to draw.</p>;
   return (
-    <details open={open.value} {...fold}>
-      <summary>{title}</summary>
-      {useMemo(
-        () => (
-          <FigureOf design={shown} />
-        ),
-        [shown],
-      )}
-    </details>
-  );
-}
-
-/** How long the box must stay as it is before the growth rings are drawn on it, ms: a slider need not wait for them. */
-const rest = 200;
-
-export function Drawings({ design }: { design: Design }) {
-  const grain = useRested(design, rest) === design;
-  const isometric = useMemo(() => <Isometric design={design} grain={grain} />, [design, grain]);
-  if (!design.plan)
-    return <p class="message">No room is left between the walls: there is nothing to draw.</p>;
-  return (
-    <div class="drawings">
-      {isometric}
+    <>
+      <SaveDrawings box={now.box} within={all} />
       <p class="help">
         Growth rings are made up from one log; where each part lay on the boards decides what they look like.
       </p>
-      <Folded title="Three views with sizes" figure={Views} design={design} unfolded />
-      <Folded title="Taken apart" figure={Exploded} design={design} />
-      <Folded title="The lid, closed and open" figure={LidOpenClosed} design={design} />
-      <Folded title="Corners, cut through the grooves" figure={CornerSection} design={design} />
-    </div>
+      <div class="drawings" ref={all}>
+        {figures.map(([title, Figure]) => (
+          <figure key={title}>
+            <figcaption>{title}</figcaption>
+            <Figure design={now} />
+          </figure>
+        ))}
+      </div>
+    </>
   );
 }

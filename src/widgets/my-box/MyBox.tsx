@@ -1,112 +1,153 @@
-/** The reader's box: what goes in, every decision, the drawings, what each rule says, the cut list, designs and files. */
-
+/**
+ * The reader's box on the bench: its drawing always in sight, the warnings, and the controls of one part at a time; the
+ * cut list, the drawings and all numbers below.
+ */
 import { useComputed, useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
-import { designOf } from '../../box/design/design.ts';
+import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
+import { type Design, designOf } from '../../box/design/design.ts';
+import { isExample } from '../../box/subjects/example.ts';
 import { wholeModel } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
-import { cutListCsv, fileNameOf } from '../../notebook/files.ts';
 import { useFollower } from '../kit/follow.ts';
-import { href } from '../kit/href.ts';
 import { useStore } from '../kit/use-store.ts';
-import { Accuracy } from './Accuracy.tsx';
-import { AllNumbers } from './AllNumbers.tsx';
-import { Board } from './Board.tsx';
-import { ByRatio } from './ByRatio.tsx';
-import { Compare } from './Compare.tsx';
-import { type CatalogItem, Contents } from './Contents.tsx';
-import { Decisions } from './Decisions.tsx';
-import { Designs } from './Designs.tsx';
-import { Drawings } from './Drawings.tsx';
-import { download } from './download.ts';
-import { PartsTable } from './PartsTable.tsx';
-import { Refusals } from './Refusals.tsx';
-import { SaveDrawings } from './SaveDrawings.tsx';
-import { sections } from './sections.ts';
-import { VerdictCount, Verdicts } from './Verdicts.tsx';
+import { Below } from './Below.tsx';
+import { newBench } from './bench-state.ts';
+import { CheckState } from './CheckState.tsx';
+import type { CatalogItem } from './Contents.tsx';
+import { Drawer } from './Drawer.tsx';
+import type { KnownMends } from './known-mends.ts';
+import { fetchLate, Late, onFirstTouch } from './Late.tsx';
+import { PartBar } from './PartBar.tsx';
+import { PartPanel } from './PartPanel.tsx';
+import { Plate } from './Plate.tsx';
+import { Printed } from './Printed.tsx';
+import type { PartOfBench } from './parts.ts';
+import { type Drawer as DrawerName, Top } from './Top.tsx';
+import type { KnownBands } from './use-bands.ts';
+import { useHold } from './use-hold.ts';
+import { useNarrow } from './use-narrow.ts';
+import { usePart } from './use-part.ts';
+import { useWarnings } from './use-warnings.ts';
+import { HeardState, Kept, OtherWarnings, Warnings } from './Warnings.tsx';
+import { countsByPart } from './warnings.ts';
 
-export default function MyBox({ catalog }: { catalog: readonly CatalogItem[] }) {
+interface Props {
+  catalog: readonly CatalogItem[];
+  /** The part that a first visit begins with. */
+  first: PartOfBench;
+  known: KnownMends;
+  bands: KnownBands;
+}
+
+/** So long after the page is awake nothing else is to be done, ms. */
+const idle = 1500;
+
+export default function MyBox({ catalog, first, known, bands }: Props) {
   const store = useStore(wholeModel);
-  const other = useSignal<Box | undefined>(undefined);
-  const drawings = useRef<HTMLDivElement>(null);
   const shown = useFollower(store.values);
   const design = useComputed(() => designOf(shown.value));
+  /** The last box that could be drawn stays in sight. */
+  const last = useRef<Design>();
+  const drawn = useComputed(() => {
+    const now = design.value;
+    if (now.plan || !last.current) last.current = now;
+    return last.current;
+  });
+  const bench = useMemo(() => newBench(first), []);
+  const hold = useHold();
+  const warnings = useWarnings(design, store.units, known, hold.take);
+  const counts = useComputed(() => countsByPart(warnings.live.value.warnings));
+  const narrow = useNarrow();
+  /** On a phone: all warnings above the chosen part. */
+  const all = useSignal(false);
+  useEffect(() => {
+    // Beside a wide plate the growth rings are seen; a phone fetches what is late with the first touch.
+    const timer = setTimeout(() => narrow.peek() || fetchLate(), idle);
+    return () => clearTimeout(timer);
+  }, []);
+  const drawer = useSignal<DrawerName | undefined>(undefined);
+  const other = useSignal<Box | undefined>(undefined);
+  const [drawerId, nameId] = [useId(), useId()];
+  const part = bench.part.value;
+  const { workbench, beside, heading, choose, leadToPlate } = usePart(bench, {
+    isNarrow: () => narrow.peek(),
+    // A box of the reader's own begins where it needs them most.
+    begin: () => (isExample(store.values.peek()) ? undefined : warnings.live.peek().warnings[0]?.part),
+  });
+  const onPart = (chosen: PartOfBench) => {
+    all.value = false;
+    choose(chosen);
+  };
 
   return (
-    <>
-      <div class="workbench">
-        <div class="decisions">
-          <section>
-            <h2>{sections.contents.title}</h2>
-            <Contents store={store} shown={shown} catalog={catalog} />
-            <Decisions section={sections.contents} store={store} />
-          </section>
-          {(Object.keys(sections) as (keyof typeof sections)[])
-            .filter((key) => key !== 'contents')
-            .map((key) => (
-              <section key={key}>
-                <h2>{sections[key].title}</h2>
-                <Decisions section={sections[key]} store={store} />
-                {key === 'size' && <ByRatio store={store} />}
-                {key === 'errors' && <Accuracy design={design.value} units={store.units.value} />}
-                {key === 'board' && <Board design={design.value} />}
-              </section>
-            ))}
-        </div>
-        <div class="in-view" ref={drawings}>
-          <Refusals refusals={design.value.refusals} store={store} />
-          <Drawings design={design.value} />
-          <SaveDrawings box={design.value.box} within={drawings} />
-          <VerdictCount design={design.value} />
-        </div>
-      </div>
-      <section>
-        <h2>What the rules say</h2>
-        <Verdicts design={design.value} store={store} />
-      </section>
-      <section>
-        <h2>The numbers behind it</h2>
-        <AllNumbers store={store} />
-      </section>
-      <section>
-        <h2>Cut list</h2>
-        <PartsTable design={design.value} />
-        <p>
-          <button
-            type="button"
-            class="quiet"
-            onClick={() =>
-              download(fileNameOf(design.value.box, 'csv'), 'text/csv', cutListCsv(design.value))
-            }
-          >
-            save the cut list as CSV
-          </button>
-        </p>
-      </section>
-      <section>
-        <h2>On paper</h2>
-        <p>
-          <a href={href('build-sheet/')}>The build sheet</a>: drawings, cut list, set-ups, gaps, order of work
-          with its checks and cautions, for A4 or US Letter.
-        </p>
-        <p>
-          <a href={href('templates/')}>Paper templates</a>: joints and grooves of every wall at full size.
-        </p>
-      </section>
-      {other.value && (
-        <Compare
-          mine={design.value}
-          other={other.value}
-          onClose={() => {
-            other.value = undefined;
-          }}
-        />
-      )}
-      <Designs
+    <div class="bench" {...onFirstTouch}>
+      <Top store={store} open={drawer} drawer={drawerId} nameId={nameId} />
+      <Drawer
+        id={drawerId}
+        open={drawer}
+        store={store}
+        onName={() => document.getElementById(nameId)?.focus()}
         onCompare={(box) => {
           other.value = box;
         }}
       />
-    </>
+      {other.value && (
+        <Late>
+          {({ Compare }) => (
+            <Compare
+              mine={design.value}
+              other={other.value!}
+              onClose={() => {
+                other.value = undefined;
+              }}
+            />
+          )}
+        </Late>
+      )}
+      <div class="workbench" ref={workbench}>
+        <Plate bench={bench} design={drawn} counts={counts} onPart={onPart}>
+          <CheckState
+            of={warnings.live}
+            bench={bench}
+            open={all.value}
+            onAll={() => {
+              all.value = !all.value;
+              leadToPlate();
+            }}
+          />
+        </Plate>
+        <div class="beside" ref={beside} onPointerDown={hold.touch} onFocusIn={hold.touch}>
+          <HeardState of={warnings} />
+          <Warnings
+            of={warnings}
+            part={part}
+            store={store}
+            onDrawn={hold.release}
+            onPart={onPart}
+            others={!narrow.value ? 'beside the plate' : all.value ? 'asked for' : 'none'}
+          />
+          {!narrow.value && <Kept class="other" of={warnings} store={store} />}
+          <PartPanel
+            key={part}
+            part={part}
+            store={store}
+            design={design}
+            shown={shown}
+            catalog={catalog}
+            heading={heading}
+            known={bands}
+          />
+          {narrow.value && (
+            <>
+              {!all.value && <OtherWarnings of={warnings} part={part} store={store} onPart={onPart} />}
+              <Kept of={warnings} store={store} />
+            </>
+          )}
+        </div>
+      </div>
+      <Printed values={shown} />
+      <Below design={design} store={store} />
+      <PartBar part={part} shown={shown} counts={counts} onPart={onPart} />
+    </div>
   );
 }

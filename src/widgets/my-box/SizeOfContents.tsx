@@ -17,7 +17,7 @@ export function SizeOfContents({ of }: { of: ReadonlySignal<Values> }) {
   }).value;
   const v = of.value;
   const inside = <Sizes of={[v.insideLength, v.insideWidth, v.insideHeight]} between=" by " />;
-  const block = <Sizes of={[v.contentsLength, v.contentsWidth, v.contentsHeight]} between=" by " />;
+  const block = <Sizes of={[v.contentsLength, v.contentsWidth, v.contentsHeight]} between=" by " asTyped />;
   if (state === 'too large')
     return (
       <p class="message" role="status">

@@ -45,7 +45,7 @@ export function WaysToLie({ of, store }: Props) {
           >
             <Arrangement found={way} things={items.value} />
             <p>
-              <Sizes of={[way.length, way.width, way.height]} between=" by " />,{' '}
+              <Sizes of={[way.length, way.width, way.height]} between=" by " asTyped />,{' '}
               {format(way.waste * 100, 'percent', { system: 'mm', digits: 0 })} empty.{' '}
               <button
                 type="button"

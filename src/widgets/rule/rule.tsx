@@ -1,28 +1,54 @@
-/** What one rule says about the reader's box, on the rule's own page: the island of a subject's rules. */
+/**
+ * What a rule's page says about the reader's box: on top the answer, below it the sums with the numbers of the box. Both
+ * are islands of the subject that the rule belongs to.
+ */
 import type { Subject } from '../../box/core/subject.ts';
 import { verdictsOf } from '../../box/core/verdict.ts';
 import type { Values } from '../../box/subjects/index.ts';
 import { modelOf } from '../../box/subjects/model.ts';
 import { href } from '../kit/href.ts';
 import { useStore } from '../kit/use-store.ts';
-import { VerdictLine } from '../kit/VerdictLine.tsx';
+import { Answer, NotJudged } from './Answer.tsx';
+import { Sum, type SumSpec } from './Sum.tsx';
+
+/** With `sums` it is the sums of a rule, else the answer. */
+export interface RuleProps {
+  rule: string;
+  sums?: readonly SumSpec[] | undefined;
+}
 
 export function ruleOf(subject: Subject<string, Values>) {
   const model = modelOf(subject);
-  return function RuleForMyBox({ rule }: { rule: string }) {
-    const { values } = useStore(model);
-    const found = verdictsOf(model.checks, values.value).filter(({ check }) => check.rule === rule);
-    if (found.length === 0) return null;
-    return (
-      <section class="for-my-box" aria-label="For my box">
-        <p>
-          For <a href={href('my-box/')}>my box</a> ({values.value.name}):
-        </p>
-        <ul class="verdicts">
-          {found.map((verdict) => (
-            <VerdictLine key={verdict.check.id} verdict={verdict} />
+  return function RuleForMyBox({ rule, sums }: RuleProps) {
+    const store = useStore(model);
+    const values = store.values.value;
+    const checks = model.checks.filter((check) => check.rule === rule);
+    const found = verdictsOf(checks, values);
+    if (sums)
+      return (
+        <section class="sums" aria-label="The sum for my box" ref={store.ref}>
+          {sums.map((sum) => (
+            <Sum
+              key={sum.relation}
+              {...sum}
+              verdicts={found}
+              values={values}
+              model={model}
+              units={store.units.value}
+            />
           ))}
-        </ul>
+        </section>
+      );
+    return (
+      <section class="for-my-box" aria-label="For my box" ref={store.ref}>
+        <p class="kicker">
+          For <a href={href('my-box/')}>my box</a>: {values.name}
+        </p>
+        {found.length > 0
+          ? found.map((verdict) => (
+              <Answer key={verdict.check.id} verdict={verdict} store={store} model={model} />
+            ))
+          : checks.map((check) => <NotJudged key={check.id} check={check} store={store} />)}
       </section>
     );
   };

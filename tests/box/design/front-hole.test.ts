@@ -11,7 +11,7 @@ import { evaluate, wholeModel } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { fields } from '../../../src/box/subjects/inputs.ts';
 import { inPrism, type Point, type Solid } from '../../../src/geometry/solid.ts';
-import { INCH, toField } from '../../../src/units/index.ts';
+import { INCH, toField, usualRuler } from '../../../src/units/index.ts';
 import { parse } from '../../../src/units/parse.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
@@ -56,9 +56,9 @@ test('is judged, and what closes it is offered: a height or a finger', () => {
   const box = sliding({ headroom: 7 });
   expect(evaluate(box).frontHole).toBeGreaterThan(0);
   expect(judge(check, evaluate(box))?.state).toBe('unusual');
-  const offered = smallestChanges(box, check, 'mm');
+  const offered = smallestChanges(box, check, usualRuler.mm);
   expect(offered.length).toBeGreaterThan(0);
-  for (const { input, to } of offered) expect(evaluate({ ...box, [input]: to }).frontHole, input).toBe(0);
+  for (const { input, inputs } of offered) expect(evaluate({ ...box, ...inputs }).frontHole, input).toBe(0);
 });
 
 test('what closes it for an inch reader lies on the rulers of its field, and is read back from there closed', () => {
@@ -74,19 +74,19 @@ test('what closes it for an inch reader lies on the rulers of its field, and is 
       };
       if (evaluate(box).frontHole === 0) continue;
       holes++;
-      const offered = smallestChanges(box, check, 'inch');
+      const offered = smallestChanges(box, check, usualRuler.inch);
       // Where the fingers of the sides fill the height, any other height or finger leaves a sliver there.
       const { fingerCount } = evaluate(box);
       if (Math.abs(fingerCount - Math.round(fingerCount)) > 1e-6)
         expect(offered.length, `${headroom}/32, ${finger}/32`).toBeGreaterThan(0);
-      for (const { input, to } of offered) {
-        const closed = evaluate({ ...box, [input]: to });
+      for (const { input, to, inputs } of offered) {
+        const closed = evaluate({ ...box, ...inputs });
         expect(closed.frontHole, input).toBe(0);
         expect(judge(check, closed)?.state).toBe('usual');
-        const steps = to / stepOf(fields[input], 'inch');
+        const steps = to / stepOf(fields[input], usualRuler.inch);
         expect(steps, input).toBeCloseTo(Math.round(steps), 6);
         const typed = parse(toField(to, fields[input].kind, 'inch'), fields[input].kind, 'inch');
-        expect(typed.ok && evaluate({ ...box, [input]: typed.value }).frontHole, input).toBe(0);
+        expect(typed.ok && evaluate({ ...box, ...inputs, [input]: typed.value }).frontHole, input).toBe(0);
       }
     }
   expect(holes).toBeGreaterThan(20);

@@ -12,6 +12,7 @@ import { verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { workOf } from '../../../src/box/work/work.ts';
 import { cutListCsv } from '../../../src/notebook/files.ts';
+import { usualRuler } from '../../../src/units/index.ts';
 import { goldenBoxes } from './boxes.ts';
 
 const sections = ['values', 'verdicts', 'design', 'work', 'csv'] as const;
@@ -47,7 +48,7 @@ function tell(box: Box): Record<(typeof sections)[number], string> {
     ),
     design: text({ ...design, plan: design.plan && { ...design.plan, values: undefined } }),
     work: text(workOf(whole)),
-    csv: cutListCsv(whole),
+    csv: cutListCsv(whole, usualRuler),
   };
 }
 

@@ -14,7 +14,7 @@ import { wholeModel } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { relation } from '../../../src/calc/core/relation.ts';
 import { cutListCsv } from '../../../src/notebook/files.ts';
-import { format } from '../../../src/units/index.ts';
+import { format, pairOf, type Ruler, rulers } from '../../../src/units/index.ts';
 import { parse } from '../../../src/units/parse.ts';
 import { goldenBoxes } from '../golden/boxes.ts';
 
@@ -33,15 +33,11 @@ const made: readonly [part: Part['name'], side: (typeof sides)[number], result: 
   ['lid', 'length', 'lidLength'],
   ['lid', 'thickness', 'lidTongue'],
 ];
-const printed = (name: ResultName, value: number, system: 'mm' | 'inch') => {
-  const { kind, digits, denominator, round } = wholeModel.results[name]!;
-  return format(value, kind, {
-    system,
-    ...(digits !== undefined && { digits }),
-    ...(denominator && { denominator }),
-    ...(round && { round }),
-  });
+const printed = (name: ResultName, value: number, ruler: Ruler) => {
+  const { kind, digits, denominator, as, round } = wholeModel.results[name]!;
+  return format(value, kind, { system: ruler.system, ruler, digits, denominator, as, round });
 };
+const everyRuler = Object.values(rulers);
 
 test('most of the thousand boxes can be built, so that what follows says something', () =>
   expect(designs.length).toBeGreaterThan(600));
@@ -50,32 +46,38 @@ test.each(made)('%s, %s: the cell of the cut list is the number that answers why
   for (const design of designs) {
     const part = partNamed(design, name)!;
     const { value, kind, ...options } = shownSize(part, 'finished', side);
-    for (const system of systems)
-      expect(format(value, kind, { ...options, system })).toBe(
-        printed(result, design.values[result], system),
+    for (const ruler of everyRuler)
+      expect(format(value, kind, { ...options, system: ruler.system, ruler })).toBe(
+        printed(result, design.values[result], ruler),
       );
   }
 });
 
-test('the file of the cut list holds the cells of the page, and no cell that reads as a date', () => {
-  for (const design of designs.slice(0, 100)) {
-    const rows = csvParseRows(cutListCsv(design)).slice(1);
-    expect(rows.length).toBe(design.parts.length);
-    for (const [index, part] of design.parts.entries()) {
-      const cells = (['finished', 'rough'] as const).flatMap((state) =>
-        sides.flatMap((side) => {
-          const { value, kind, ...options } = shownSize(part, state, side);
-          return systems.map((system) => format(value, kind, { ...options, system }).replace('\u00a0', ' '));
-        }),
-      );
-      // In mm the file leaves the unit to the heading.
-      expect(rows[index]!.slice(4, 16)).toEqual(
-        cells.map((cell) => cell.replace(/ mm$/, '').replace('\u00a0mm', '').replace('\u00a0', ' ')),
-      );
-      for (const cell of rows[index]!.slice(4, 16)) expect(cell).not.toMatch(/^\d+\/\d+$/);
+test.each(everyRuler)(
+  '$name: the file of the cut list holds the cells of the page, and no cell that reads as a date',
+  (ruler) => {
+    for (const design of designs.slice(0, 100)) {
+      const pair = pairOf(ruler);
+      const rows = csvParseRows(cutListCsv(design, pair)).slice(1);
+      expect(rows.length).toBe(design.parts.length);
+      for (const [index, part] of design.parts.entries()) {
+        const cells = (['finished', 'rough'] as const).flatMap((state) =>
+          sides.flatMap((side) => {
+            const { value, kind, ...options } = shownSize(part, state, side);
+            return systems.map((system) =>
+              format(value, kind, { ...options, system, ruler: pair[system] }).replace('\u00a0', ' '),
+            );
+          }),
+        );
+        // In mm the file leaves the unit to the heading.
+        expect(rows[index]!.slice(4, 16)).toEqual(
+          cells.map((cell) => cell.replace(/ mm$/, '').replace('\u00a0mm', '').replace('\u00a0', ' ')),
+        );
+        for (const cell of rows[index]!.slice(4, 16)) expect(cell).not.toMatch(/^\d+\/\d+$/);
+      }
     }
-  }
-});
+  },
+);
 
 /** A printed length back in mm. */
 const read = (text: string): number => {
@@ -90,14 +92,16 @@ describe('in both units', () => {
       for (const name of ['bottom', 'lid'] as const)
         for (const side of sides) {
           const { value, kind, ...options } = shownSize(partNamed(design, name)!, 'finished', side);
-          for (const system of systems)
-            expect(read(format(value, kind, { ...options, system }))).toBeLessThanOrEqual(value + 1e-5);
+          for (const ruler of everyRuler)
+            expect(
+              read(format(value, kind, { ...options, system: ruler.system, ruler })),
+            ).toBeLessThanOrEqual(value + 1e-5);
         }
       for (const name of ['bottomGapNeeded', 'lidPlayNeeded', 'bottomPlayToday', 'lidPlayToday'] as const) {
         const value = design.values[name];
         if (!Number.isFinite(value)) continue;
-        for (const system of systems)
-          expect(read(printed(name, value, system))).toBeGreaterThanOrEqual(value - 1e-5);
+        for (const ruler of everyRuler)
+          expect(read(printed(name, value, ruler).replace(/, .*/, ''))).toBeGreaterThanOrEqual(value - 1e-5);
       }
     }
   });

@@ -2,6 +2,7 @@
 
 import type { Prism } from '../../../geometry/solid.ts';
 import { practice } from '../../core/practice.ts';
+import { cutFor } from '../part.ts';
 import type { Plan } from '../plan.ts';
 import { type Corner, type CornerSetting, type Joint, plain } from './joint.ts';
 
@@ -88,11 +89,15 @@ const none = () => [];
 export const miter = miterJoint(none, none);
 
 export const keyedMiter = miterJoint(
-  ({ keys }, { wall }) => keys.map((key) => keySlot(wall, key)),
+  ({ keys }, { wall }) =>
+    cutFor(
+      'key',
+      keys.map((key) => keySlot(wall, key)),
+    ),
   (setting, { values }) => keyLayout(setting, values.keyCount, values.keyThickness),
 );
 
 export const splinedMiter = miterJoint(({ height }, plan) => {
   const groove = splineSlot(plan, height);
-  return groove ? [groove] : [];
+  return cutFor('spline', groove ? [groove] : []);
 }, none);

@@ -96,7 +96,6 @@ export const fingersChecks: readonly Check<JointsValues>[] = [
     label: 'hole in each side above the lowered front',
     kind: 'length',
     applies: frontCutsFingers,
-    as: 'fine',
     of: 'frontHole',
     usual: none,
     says: {

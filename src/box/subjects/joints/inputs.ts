@@ -1,5 +1,5 @@
 /** The corners. mm. */
-import { choice, count, fine, number, thickness } from '../../core/inputs.ts';
+import { choice, count, fine, number, size } from '../../core/inputs.ts';
 
 const fingers = [{ joint: ['finger'] }];
 const tails = [{ joint: ['dovetail'] }];
@@ -19,7 +19,7 @@ export const jointsInputs = {
     'finger',
   ),
   /** Width of one finger with its share of play: half the pitch. */
-  fingerWidth: thickness('finger width', {
+  fingerWidth: size('finger width', {
     low: 2,
     high: 25,
     start: { mm: 8, inch: 5 / 16 },
@@ -42,7 +42,7 @@ export const jointsInputs = {
     start: 7,
     when: tails,
   }),
-  pinWidth: thickness('width of a pin at its narrow side', {
+  pinWidth: size('width of a pin at its narrow side', {
     low: 2,
     high: 20,
     start: { mm: 5, inch: 3 / 16 },
@@ -50,7 +50,7 @@ export const jointsInputs = {
   }),
   /** Keys or splines in a miter: how many, how thick. */
   keyCount: count('keys in each corner', { low: 1, high: 8, start: 2, when: [{ joint: ['keyed-mitre'] }] }),
-  keyThickness: thickness('key thickness', {
+  keyThickness: size('key thickness', {
     low: 1,
     high: 6,
     start: { mm: 3, inch: 1 / 8 },

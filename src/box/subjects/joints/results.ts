@@ -112,6 +112,7 @@ export const jointsResults: ResultTable<keyof JointsResults, V> = {
   oddHeight: row(layout.heightFromFingers, (v) => ({ n: v.oddCount, f: v.fingerWidth }), {
     label: 'height of the walls for that number',
     kind: 'length',
+    as: 'size',
     rule: 'odd-finger-count',
     when: hasFingers,
   }),
@@ -128,7 +129,6 @@ export const jointsResults: ResultTable<keyof JointsResults, V> = {
     {
       label: 'hole in each side above the lowered front',
       kind: 'length',
-      as: 'fine',
       round: 'up',
       rule: 'front-ends-with-a-finger',
       when: frontCutsFingers,

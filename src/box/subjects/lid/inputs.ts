@@ -1,5 +1,5 @@
 /** The lid of each kind of box, and its grooves. mm. */
-import { choice, fine, gap, length, number, thickness } from '../../core/inputs.ts';
+import { choice, fine, gap, length, number, size } from '../../core/inputs.ts';
 
 const sliding = [{ kind: ['sliding'] }];
 const liftOff = [{ kind: ['lift-off'] }];
@@ -18,17 +18,17 @@ export const lidInputs = {
     { when: sliding },
   ),
   /** How far a glued pull reaches along the lid. */
-  pullThickness: thickness('thickness of the pull, along the lid', {
+  pullThickness: size('thickness of the pull, along the lid', {
     low: 3,
     high: 20,
     start: { mm: 6, inch: 1 / 4 },
     when: [{ kind: ['sliding'], pull: ['glued'] }],
   }),
   /** Thickness of the lid's panel, and the width of its groove. */
-  lidThickness: thickness('lid thickness', { low: 3, high: 15, start: { mm: 4.5, inch: 3 / 16 } }),
+  lidThickness: size('lid thickness', { low: 3, high: 15, start: { mm: 4.5, inch: 3 / 16 } }),
   /** Wood left between the lid's groove and the upper edge of the wall. */
-  lidLip: thickness('wood above the lid groove', { low: 0.5, high: 25, start: { mm: 3.5, inch: 1 / 8 } }),
-  lidGrooveDepth: thickness('depth of the lid groove', { low: 1, high: 15, start: { mm: 4, inch: 5 / 32 } }),
+  lidLip: size('wood above the lid groove', { low: 0.5, high: 25, start: { mm: 3.5, inch: 1 / 8 } }),
+  lidGrooveDepth: size('depth of the lid groove', { low: 1, high: 15, start: { mm: 4, inch: 5 / 32 } }),
   /** Play left today beside a sliding lid, both sides together. */
   lidPlay: gap('play of the lid, both sides together', {
     low: 0,
@@ -53,19 +53,19 @@ export const lidInputs = {
     when: sliding,
   }),
   /** Lift-off and sawn lids: height of the lid's walls, and how far a liner stands up above the box. */
-  lidHeight: length('height of the lid’s walls', {
+  lidHeight: size('height of the lid’s walls', {
     low: 5,
     high: 100,
     start: { mm: 20, inch: 3 / 4 },
     when: [{ kind: ['lift-off', 'sawn'] }],
   }),
-  linerRise: thickness('liner above the box', {
+  linerRise: size('liner above the box', {
     low: 1,
     high: 30,
     start: { mm: 5, inch: 3 / 16 },
     when: liftOff,
   }),
-  linerThickness: thickness('liner thickness', {
+  linerThickness: size('liner thickness', {
     low: 2,
     high: 10,
     start: { mm: 4, inch: 5 / 32 },

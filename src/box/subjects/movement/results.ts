@@ -124,7 +124,7 @@ const down = (part: PanelName, v: V) =>
 const say = (part: PanelName, label: string, more: Partial<Say<V>> = {}): Say<V> => ({
   label,
   kind: 'length',
-  ...(more.round === 'down' ? { digits: 1, denominator: 64 } : { as: 'fine' }),
+  ...(more.round === 'down' ? { as: 'size' } : { as: 'fine' }),
   rule: part === 'bottom' ? 'gap-beside-the-bottom' : 'lid-clearance',
   ...more,
 });

@@ -2,7 +2,7 @@
 
 import { INCH } from '../../../units/index.ts';
 import type { Input, ItemsField } from '../../core/field.ts';
-import { choice, count, length, thickness } from '../../core/inputs.ts';
+import { choice, count, length, size } from '../../core/inputs.ts';
 
 const byContents = [{ sizeFrom: ['contents'] }];
 const byWanted = [{ sizeFrom: ['inside', 'outside'] }];
@@ -42,7 +42,7 @@ export const contentsInputs = {
     leads: byContents,
   }),
   /** Room on each side of the contents. It shows always: it also limits what fits a given inside. */
-  clearance: thickness('room on each side', {
+  clearance: size('room on each side', {
     low: 0,
     high: 25,
     start: { mm: 3, inch: 1 / 8 },
@@ -50,14 +50,14 @@ export const contentsInputs = {
     help: 'Common practice: 3 to 6 mm, 1/8 to 1/4 in.',
   }),
   /** Room above the contents. */
-  headroom: thickness('room above the contents', {
+  headroom: size('room above the contents', {
     low: 0,
     high: 60,
     start: { mm: 10, inch: 5 / 16 },
     leads: byContents,
   }),
   /** Further length for fingers to reach down beside the contents. */
-  fingerRoom: length('room for fingers, in the length', {
+  fingerRoom: size('room for fingers, in the length', {
     low: 0,
     high: 60,
     start: { mm: 0, inch: 1 / 8 },
@@ -65,7 +65,7 @@ export const contentsInputs = {
     help: 'Common practice: 20 to 25 mm, 3/4 to 1 in.',
   }),
   /** Lining on every inside face. */
-  lining: thickness('lining', {
+  lining: size('lining', {
     low: 0,
     high: 5,
     start: 0,
@@ -74,7 +74,7 @@ export const contentsInputs = {
   /** Dividers that stand across the length, and across the width. */
   dividersAcross: count('dividers across the length', { low: 0, high: 12, start: 0 }),
   dividersAlong: count('dividers along the length', { low: 0, high: 12, start: 0 }),
-  dividerThickness: thickness('divider thickness', {
+  dividerThickness: size('divider thickness', {
     low: 1,
     high: 12,
     start: { mm: 4, inch: 5 / 32 },
@@ -100,21 +100,21 @@ export const sizeInputs = {
     'contents',
   ),
   /** The wanted size, inside or outside; not used while the contents lead. */
-  wantedLength: length('wanted length', {
+  wantedLength: size('wanted length', {
     low: 40,
     high: 600,
     start: { mm: 172, inch: 7 },
     when: byWanted,
     leads: byWanted,
   }),
-  wantedWidth: length('wanted width', {
+  wantedWidth: size('wanted width', {
     low: 30,
     high: 400,
     start: { mm: 112, inch: 4 + 5 / 8 },
     when: byWanted,
     leads: byWanted,
   }),
-  wantedHeight: length('wanted height', {
+  wantedHeight: size('wanted height', {
     low: 15,
     high: 300,
     start: { mm: 56, inch: 2 + 3 / 16 },

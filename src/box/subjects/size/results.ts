@@ -56,7 +56,7 @@ const inside = (
         s: sizes.dividerSlip,
       });
     },
-    { label, kind: 'length', builds: true },
+    { label, kind: 'length', as: 'size', builds: true },
   );
 
 const stack = (v: V) => ({ m_b: v.bottomLip, b: v.bottomTongue, d: v.lidThickness, m_d: v.lidLip });
@@ -83,33 +83,38 @@ export const sizeResults: ResultTable<keyof SizeResults, V> = {
         ? work(heights.roomAboveLining, { c: v.contentsHeight, r: v.headroom, f: v.lining })
         : work(heights.roomAbove, { c: v.contentsHeight, r: v.headroom });
     },
-    { label: 'inside height', kind: 'length', builds: true },
+    { label: 'inside height', kind: 'length', as: 'size', builds: true },
   ),
   clearLength: row(sizes.withinLiner, (v) => ({ l: v.insideLength, q: linerOf(v) }), {
     label: 'clear inside length, within the liner',
     kind: 'length',
+    as: 'size',
     builds: true,
     when: (v) => linerOf(v) > 0,
   }),
   clearWidth: row(sizes.withinLiner, (v) => ({ l: v.insideWidth, q: linerOf(v) }), {
     label: 'clear inside width, within the liner',
     kind: 'length',
+    as: 'size',
     builds: true,
     when: (v) => linerOf(v) > 0,
   }),
   outsideLength: row(sizes.outsideFromInside, (v) => ({ l: v.insideLength, t: v.wall }), {
     label: 'outside length',
     kind: 'length',
+    as: 'size',
     builds: true,
   }),
   outsideWidth: row(sizes.outsideFromInside, (v) => ({ l: v.insideWidth, t: v.wall }), {
     label: 'outside width',
     kind: 'length',
+    as: 'size',
     builds: true,
   }),
   outsideHeight: row(heights.heightStack, (v) => ({ h: v.insideHeight, ...stack(v) }), {
     label: 'outside height',
     kind: 'length',
+    as: 'size',
     builds: true,
   }),
   jointedHeight: row(
@@ -122,6 +127,7 @@ export const sizeResults: ResultTable<keyof SizeResults, V> = {
     {
       label: 'height of the walls as they are joined',
       kind: 'length',
+      as: 'size',
       builds: true,
       when: (v) => v.kind !== 'sliding',
     },

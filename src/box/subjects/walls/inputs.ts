@@ -1,9 +1,9 @@
 /** The walls, and what pushes on them. */
-import { number, thickness } from '../../core/inputs.ts';
+import { number, size } from '../../core/inputs.ts';
 
 export const wallsInputs = {
   /** Wall thickness, mm, the same on all four sides. */
-  wall: thickness('wall thickness', { low: 3, high: 25, start: { mm: 8, inch: 5 / 16 } }),
+  wall: size('wall thickness', { low: 3, high: 25, start: { mm: 8, inch: 5 / 16 } }),
   /** A push by thumb or knuckle that the box has to take, N. */
   push: number('push by hand', 'force', {
     low: 5,

@@ -1,44 +1,14 @@
 /** Guesses of the lesson on wood movement. */
 
 import { HoldGuess, holdFrame, holdRange } from '../../../figures/movement/HoldGuess.tsx';
-import { augustFrame, augustRange, LidAugust } from '../../../figures/movement/LidAugust.tsx';
 import { heldOf, heldShares, LidPulled } from '../../../figures/movement/LidsPulled.tsx';
 import { StripGuess, stripFrame, stripGrowth, stripRange } from '../../../figures/movement/StripGuess.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import { INCH } from '../../../units/index.ts';
 import type { GuessSpec } from '../../lesson/guess-spec.ts';
-
-const Fine = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="fine" />;
-const smallLength = { kind: 'length', step: 0.1, inchStep: INCH / 64, digits: 2 } as const;
+import { Fine, lidAugust, smallLength } from './lid-august.tsx';
 
 export const woodMovementGuesses: Readonly<Record<string, GuessSpec>> = {
-  'lid-august': {
-    type: 'number',
-    label: 'your mark',
-    event: 'Let August come',
-    field: { ...smallLength, ...augustRange },
-    // Made in the dry air of March, with less play than the example's lid has.
-    pins: (system) => ({ humidityToday: 35, humidityDamp: 60, lidPlay: system === 'mm' ? 0.8 : INCH / 32 }),
-    figure: LidAugust,
-    frame: augustFrame,
-    start: () => 0,
-    truth: (v) => v.lidSwelling,
-    controls: ['ringAngle'],
-    answer: (v) => (
-      <>
-        The lid grows <Fine of={v.lidSwelling} />.{' '}
-        {v.lidPlayDamp < 0 ? (
-          <>
-            <Quantity value={v.lidPlay} kind="length" digits={2} denominator={64} /> were left, so it jams.
-          </>
-        ) : (
-          <>
-            <Fine of={v.lidPlayDamp} /> of its play are left, so it still slides.
-          </>
-        )}
-      </>
-    ),
-  },
+  'lid-august': lidAugust,
   'rings-upright': {
     type: 'number',
     label: 'your mark',

@@ -13,6 +13,7 @@ import { SixRatios } from '../../../figures/proportion/SixRatios.tsx';
 import { WantedRatio } from '../../../figures/proportion/WantedRatio.tsx';
 import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
+import { proportionGuesses } from './proportion-guesses.tsx';
 
 const Ratio = ({ value }: { value: number }) => <Quantity value={value} kind="ratio" digits={2} />;
 const Length = ({ value }: { value: number }) => (
@@ -118,5 +119,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: modelOf(proportion) };
+export const lesson = { labs, guesses: proportionGuesses, model: modelOf(proportion) };
 export default islandOf(lesson);

@@ -1,0 +1,136 @@
+/** Rules, lessons, words and troubles as entries of the file that answers are found in. Pure: from what the content says. */
+
+import type { Marked } from '../figures/box/MarkedBox.tsx';
+import type { AskFile, Entry } from '../widgets/ask/entry.ts';
+
+interface Of<Data> {
+  readonly id: string;
+  readonly data: Data;
+}
+interface RuleData {
+  readonly title: string;
+  readonly claim: string;
+  readonly stage: string;
+  readonly parts: readonly string[];
+  readonly usual: { readonly mm: string; readonly inch: string };
+  readonly ignored: string;
+  readonly exception: string;
+  readonly cautions: readonly string[];
+}
+interface LessonData {
+  readonly title: string;
+  readonly question: string;
+  readonly summary: string;
+  readonly steps?:
+    | readonly {
+        readonly id: string;
+        readonly ask: string;
+        readonly words: Readonly<Record<string, string>>;
+      }[]
+    | undefined;
+}
+interface WordsData {
+  readonly same: readonly string[];
+  readonly means?: string | undefined;
+  readonly rule?: { readonly id: string } | undefined;
+}
+interface SymptomData {
+  readonly title: string;
+  readonly says: string;
+  readonly asked: readonly string[];
+  readonly check?: string | undefined;
+  readonly part: Marked['of'];
+  readonly rules: readonly { readonly id: string }[];
+}
+
+export interface AskContent {
+  readonly rules: readonly Of<RuleData>[];
+  readonly lessons: readonly Of<LessonData>[];
+  readonly words: readonly Of<WordsData>[];
+  readonly symptoms: readonly Of<SymptomData>[];
+  readonly asked: readonly Of<{ readonly asked: readonly string[] }>[];
+  /** Names of woods without a figure for movement. */
+  readonly stillWoods: readonly string[];
+}
+
+/** What of the box a rule is about, as far as it can be shown. */
+const drawn: Readonly<Record<string, Marked['of']>> = {
+  'whole box': 'box',
+  walls: 'walls',
+  corners: 'walls',
+  grooves: 'walls',
+  bottom: 'bottom',
+  lid: 'lid',
+  contents: 'inside',
+};
+
+const rule = ({ id, data }: Of<RuleData>): Entry => ({
+  id: `rule:${id}`,
+  kind: 'rule',
+  title: data.title,
+  path: `rules/${id}/`,
+  says: data.claim,
+  text: [data.stage, ...data.parts, data.ignored, data.exception, ...data.cautions].join(' | '),
+  usual: data.usual,
+  except: data.exception,
+  rule: id,
+  part: { of: drawn[data.parts[0]!] ?? 'box' },
+});
+
+function lesson({ id, data }: Of<LessonData>): Entry[] {
+  const path = `lessons/${id}/`;
+  return [
+    {
+      id: `lesson:${id}`,
+      kind: 'lesson',
+      title: data.title,
+      path,
+      says: data.question,
+      asked: [`lesson on ${data.title}`],
+      text: data.summary,
+    },
+    ...(data.steps ?? []).map(
+      (step): Entry => ({
+        id: `lesson:${id}.${step.id}`,
+        kind: 'lesson',
+        title: step.ask,
+        path: `${path}#${step.id}`,
+        says: `A step of the lesson ${data.title}.`,
+      }),
+    ),
+  ];
+}
+
+const word = ({ id, data }: Of<WordsData>): Entry[] =>
+  data.means === undefined
+    ? []
+    : [
+        {
+          id: `word:${id}`,
+          kind: 'word',
+          title: data.same[0]!,
+          path: `a-z/#word-${id}`,
+          says: data.means,
+          asked: [`what is ${data.same[0]}`],
+          rule: data.rule?.id,
+        },
+      ];
+
+const symptom = ({ id, data }: Of<SymptomData>): Entry => ({
+  id: `symptom:${id}`,
+  kind: 'symptom',
+  title: data.title,
+  path: `rules/${data.rules[0]!.id}/`,
+  says: data.says,
+  asked: data.asked,
+  check: data.check,
+  rules: data.rules.map(({ id }) => id),
+  part: { of: data.part },
+});
+
+export const askFileOf = ({ rules, lessons, words, symptoms, asked, stillWoods }: AskContent): AskFile => ({
+  words: Object.fromEntries(words.map(({ id, data }) => [id, data.same])),
+  entries: [...rules.map(rule), ...lessons.flatMap(lesson), ...words.flatMap(word), ...symptoms.map(symptom)],
+  asked: Object.fromEntries(asked.map(({ id, data }) => [id, data.asked])),
+  stillWoods,
+});

@@ -1,0 +1,256 @@
+/** Figures of the rules on bottom, lid, glue-up and finish. */
+import { bottomSagBound } from '../../calc/bottom/bottom.ts';
+import { Bars } from '../../figures/rules/bars.tsx';
+import { LidPulledOff } from '../../figures/rules/lids.tsx';
+import { EdgeInGroove, GluedAcross, GrowingStrip } from '../../figures/rules/panels.tsx';
+import { OnPlate, Racked, ShutBox } from '../../figures/rules/plans.tsx';
+import { BowedLid } from '../../figures/rules/rings.tsx';
+import { Bent } from '../../figures/rules/walls.tsx';
+import { type FigureTable, N, type State, type Worked } from './figure-of.tsx';
+
+const bows = (worked: readonly Worked[]): readonly State[] =>
+  worked.map(({ w = 0, T = 0, value }) => ({
+    drawn: (
+      <BowedLid
+        title={`A lid ${w} mm wide and ${T} mm thick`}
+        width={w}
+        thickness={T}
+        cup={value}
+        times={10}
+      />
+    ),
+    says: (
+      <>
+        One point drier above, <N of={w} /> wide; drawn 10 times.
+      </>
+    ),
+  }));
+
+export const bottomLidAndFinish: FigureTable = {
+  'bottom-thickness': ([, e]) => {
+    const { F = 0, a = 0, b = 0, E = 0, h = 0, value } = e!;
+    const half = bottomSagBound.compute({ F, a, b, E, h: 2 * h });
+    const bottom = { length: a, times: 20, load: 'F', thick: 'h' };
+    return [
+      {
+        drawn: <Bent {...bottom} title="A thin bottom" thickness={h} gives={value} />,
+        says: 'At most so far under its load; drawn 20 times.',
+      },
+      {
+        drawn: <Bent {...bottom} title="A bottom twice as thick" thickness={2 * h} gives={half} />,
+        says: 'Twice as thick it sags an eighth.',
+      },
+    ];
+  },
+  'gap-beside-the-bottom': ([gap, , crept]) => [
+    {
+      drawn: <EdgeInGroove title="Held central" depth={crept!.g!} play={gap!.value} of="gap" held />,
+      says: 'On the day it is fitted, held central: half of all its play.',
+    },
+    {
+      drawn: (
+        <EdgeInGroove
+          title="Driest day, crept aside"
+          depth={crept!.g!}
+          play={crept!.g! - crept!.value}
+          of="gap"
+          held
+        />
+      ),
+      says: (
+        <>
+          Driest day, crept to the other side: <N of={crept!.value} as="exact" /> still held.
+        </>
+      ),
+    },
+  ],
+  'solid-floats-plywood-may-be-glued': ([solid, , plywood]) =>
+    [solid!, plywood!].map(({ D = 0, value }, i) => ({
+      drawn: <GrowingStrip title={i === 0 ? 'Solid wood' : 'Plywood'} width={D} growth={value} times={10} />,
+      says: i === 0 ? 'Solid wood, over 4 points; drawn 10 times.' : 'Plywood of the same width.',
+    })),
+  'thicker-bottom-sounds-quieter': ([, thin, thick]) => [
+    {
+      drawn: (
+        <Bars
+          title="Lowest note"
+          kind="number"
+          digits={0}
+          bars={[thin!, thick!].map(({ h = 0, value }) => ({ words: 'h', size: h, value }))}
+        />
+      ),
+      says: 'Hertz (vibrations a second): twice as thick, twice as fast, an octave higher.',
+    },
+  ],
+  'cup-from-unequal-faces': bows,
+  'lid-clearance': ([quarter, flat]) => [
+    {
+      drawn: <EdgeInGroove title="Quarter-sawn" depth={4} play={quarter!.value} />,
+      says: 'Quarter-sawn, pushed to the far side: all its play shows here.',
+    },
+    {
+      drawn: <EdgeInGroove title="Flat-sawn" depth={4} play={flat!.value} />,
+      says: 'Flat-sawn it needs more.',
+    },
+  ],
+  'lid-engagement': ([dry, quarter]) => [
+    {
+      drawn: <EdgeInGroove title="Today" depth={quarter!.value} play={dry!.p!} held />,
+      says: 'Today, pushed to the far side.',
+    },
+    {
+      drawn: <EdgeInGroove title="The driest day" depth={quarter!.value} play={dry!.value} held />,
+      says: (
+        <>
+          On the driest day the groove must still hold <N of={quarter!.E_d!} />.
+        </>
+      ),
+    },
+  ],
+  'long-lids-run-short-ones-jam': ([bare]) => {
+    const { W = 0, value } = bare!;
+    return [
+      {
+        drawn: <LidPulledOff title="A long lid" width={W} held={value * 1.2} off={W / 2} jams={false} />,
+        says: (
+          <>
+            Pulled at its edge it runs while more than <N of={value} /> is held.
+          </>
+        ),
+      },
+      {
+        drawn: <LidPulledOff title="A short lid" width={W} held={value * 0.7} off={W / 2} jams />,
+        says: 'With less it twists and jams.',
+      },
+    ];
+  },
+  'never-glue-across-the-grain': ([four, six]) =>
+    [four!, six!].map(({ D = 0, value, M_i = 0, M_f = 0 }) => ({
+      drawn: <GrowingStrip title={`${M_f - M_i} points`} width={D * 0.66} growth={value} times={10} />,
+      says: `Over ${M_f - M_i} points. The wall below does not follow.`,
+    })),
+  'pull-in-the-middle': ([jam, drag]) => [
+    {
+      drawn: (
+        <LidPulledOff
+          title="Off the middle, held long"
+          width={100}
+          held={drag!.L! * 0.7}
+          off={drag!.e!}
+          jams={false}
+        />
+      ),
+      says: 'Held long, it runs, though with more drag.',
+    },
+    {
+      drawn: (
+        <LidPulledOff title="Off the middle, held short" width={100} held={jam!.value} off={jam!.e!} jams />
+      ),
+      says: (
+        <>
+          With <N of={jam!.value} /> or less held it jams.
+        </>
+      ),
+    },
+  ],
+  'season-to-build-in': ([dry, damp]) => [
+    {
+      drawn: <EdgeInGroove title="Fitted in the driest week" depth={4} play={dry!.value} />,
+      says: 'Fitted in the driest week: room for the whole swing.',
+    },
+    {
+      drawn: <EdgeInGroove title="Fitted in the dampest week" depth={4} play={damp!.value} />,
+      says: 'In the dampest: just enough to run.',
+    },
+  ],
+  'short-when-glued-across-the-grain': ([long, short]) =>
+    [long!, short!].map(({ D = 0, value }) => ({
+      drawn: <GluedAcross title={`A strip ${D} mm long`} width={100} glued={D} differ={value} />,
+      says: D === long!.D ? 'Lid from above; growth drawn 10 times.' : 'A short strip: they hardly differ.',
+    })),
+  diagonals: ([, e]) => {
+    const { a = 0, b = 0, value } = e!;
+    return [
+      {
+        drawn: <Racked title="Equal diagonals" a={a} b={b * 0.62} shift={0} times={1} />,
+        says: 'Equal diagonals: square.',
+      },
+      {
+        drawn: <Racked title="Unequal diagonals" a={a} b={b * 0.62} shift={value} times={20} />,
+        says: 'Unequal: it leans. Squeeze the longer one. Drawn 20 times.',
+      },
+    ];
+  },
+  'dry-fit-in-half-the-open-time': ([e]) => [
+    {
+      drawn: (
+        <Bars
+          title="Minutes"
+          kind="number"
+          digits={0}
+          bars={[
+            { words: 'glue stays open, min', value: e!.T_open! },
+            { words: 'the trial, min', value: e!.value },
+          ]}
+        />
+      ),
+      says: 'The trial takes half of what the glue gives you.',
+    },
+  ],
+  twist: ([e]) => {
+    const { h = 0, b = 0, value } = e!;
+    return [
+      {
+        drawn: <OnPlate title="Flat" rock={0} width={b} times={1} />,
+        says: 'Flat: all four corners touch the plate.',
+      },
+      {
+        drawn: <OnPlate title="Twisted" rock={h} width={b} times={60} />,
+        says: (
+          <>
+            The far end is turned by <N of={value} kind="angle" digits={2} />; drawn 60 times.
+          </>
+        ),
+      },
+    ];
+  },
+  'both-faces-or-cup-for-days': bows,
+  'finish-slows-does-not-stop': ([, thin, thick]) => [
+    {
+      drawn: (
+        <Bars
+          title="Of the yearly swing a finished part keeps"
+          kind="percent"
+          digits={0}
+          bars={[thin!, thick!].map(({ T = 0, value }) => ({ words: 'T', size: T, value }))}
+        />
+      ),
+      says: 'Share of the yearly swing that stays, under three coats of varnish.',
+    },
+  ],
+  'nothing-oily-inside': ([e]) => [
+    {
+      drawn: <ShutBox title="A shut box" inside={e!.V!} />,
+      says: (
+        <>
+          The air shut in it hardens about <N of={e!.value} kind="mass" digits={2} /> of oil, and then no
+          more.
+        </>
+      ),
+    },
+  ],
+  'no-finish-on-running-surfaces': ([coats]) => [
+    {
+      drawn: <EdgeInGroove title="Bare" depth={4} play={0.5} of="" />,
+      says: 'Bare and waxed: all its play is left.',
+    },
+    {
+      drawn: <EdgeInGroove title="Coated" depth={4} play={0.5} of="" film={coats!.value / 2} />,
+      says: (
+        <>
+          Three coats on both faces take <N of={coats!.value} as="exact" /> of its room in the slot.
+        </>
+      ),
+    },
+  ],
+};

@@ -1,0 +1,13 @@
+/** The figure of each rule that has one. */
+import { bottomLidAndFinish } from './bottom-lid-and-finish.tsx';
+import type { FigureTable } from './figure-of.tsx';
+import { jointsAndGrooves } from './joints-and-grooves.tsx';
+import { sizeAndShape } from './size-and-shape.tsx';
+import { woodAndStock } from './wood-and-stock.tsx';
+
+export const ruleFigures: FigureTable = {
+  ...sizeAndShape,
+  ...woodAndStock,
+  ...jointsAndGrooves,
+  ...bottomLidAndFinish,
+};

@@ -1,0 +1,62 @@
+/** Which answers come first: those that answer all of a question, of the kind it asks for. */
+import type { Hit } from './ask-index.ts';
+import type { Entry, Kind } from './entry.ts';
+import type { Meant, Wish } from './question.ts';
+import { answeredByWoods } from './wood-entries.ts';
+
+const weights: Readonly<Record<Kind, number>> = {
+  judged: 1,
+  own: 1,
+  rule: 1.1,
+  symptom: 1,
+  wood: 1,
+  page: 0.8,
+  lesson: 0.6,
+  word: 0.5,
+};
+
+/** Kinds that a question asks for in its own words count so many times as much. */
+const wishes: readonly (readonly [wish: Wish, of: Kind, by: number])[] = [
+  ['mine', 'own', 1.8],
+  ['advice', 'rule', 1.5],
+  ['meaning', 'word', 4],
+  ['lesson', 'lesson', 3],
+];
+
+/** Concepts of a question about something that is wrong. */
+const troubles: ReadonlySet<string> = new Set(
+  'jams rattles rocks splits falls-out opens cups out-of-square sags smells sticky-finish step hole'
+    .split(' ')
+    .map((name) => `=${name}`),
+);
+/** A trouble counts more where one is asked about, and less elsewhere. */
+const forTrouble = (isTrouble: boolean) => (isTrouble ? 1.6 : 0.7);
+
+/** Less of the question than this is no answer; nor is what scores so much less than the best. */
+const leastShare = 0.4;
+const leastOfBest = 0.04;
+
+/** How far an entry answers one concept, 0 to 1: every wood says what it moves. */
+const answers = ({ entry, answered }: Hit, concept: string) =>
+  entry.kind === 'wood' && answeredByWoods.includes(concept) ? 1 : answered(concept);
+
+export function ranked(hits: readonly Hit[], { words, wants }: Meant): readonly Entry[] {
+  const isTrouble = words.flat().some((concept) => troubles.has(concept));
+  const scored = hits
+    .map((hit) => {
+      const { kind } = hit.entry;
+      const share =
+        words.reduce((sum, word) => sum + Math.max(...word.map((concept) => answers(hit, concept))), 0) /
+        words.length;
+      const wanted = wishes
+        .filter(([wish, of]) => of === kind && wants.has(wish))
+        .reduce((all, [, , by]) => all * by, 1);
+      const weight = weights[kind] * wanted * (kind === 'symptom' ? forTrouble(isTrouble) : 1);
+      return { entry: hit.entry, share, score: hit.score * share ** 3 * weight };
+    })
+    .sort((one, other) => other.score - one.score);
+  const best = scored[0]?.score ?? 0;
+  return scored
+    .filter(({ share, score }) => share >= leastShare && score >= best * leastOfBest)
+    .map(({ entry }) => entry);
+}

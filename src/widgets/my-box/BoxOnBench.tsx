@@ -1,0 +1,95 @@
+/**
+ * The box that can be turned and touched, and the names of the parts with lines to them. The names are the way for keys;
+ * on the drawing the arrow keys turn and tip it.
+ */
+import { type ReadonlySignal, useComputed } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import type { Design } from '../../box/design/design.ts';
+import { BenchBox } from '../../figures/box/BenchBox.tsx';
+import { benchPicture } from '../../figures/box/bench-picture.ts';
+import { type PartOfBox, partsOfBox } from '../../figures/box/parts-of-box.ts';
+import { sideOfBox } from '../../figures/box/side-of-box.ts';
+import type { Bench } from './bench-state.ts';
+import { Leaders } from './Leaders.tsx';
+import { labelPlaces } from './label-places.ts';
+import { PartNames } from './PartNames.tsx';
+import type { PartOfBench } from './parts.ts';
+import { useRings } from './use-rings.ts';
+import { useSize } from './use-size.ts';
+import { useTouch } from './use-touch.ts';
+import type { Count } from './warnings.ts';
+
+interface Props {
+  bench: Bench;
+  design: ReadonlySignal<Design>;
+  counts: ReadonlySignal<(part: PartOfBench) => Count>;
+  onPart: (part: PartOfBench) => void;
+}
+
+/** What the drawing is as large as while a page is built. */
+const atFirst = { width: 780, height: 380 };
+/** Room for names at each side, less where the plate is narrow, and above: px. */
+const besideOf = (width: number) => (width < 640 ? 126 : 170);
+const above = 10;
+
+const isOfBox = (part: PartOfBench): part is PartOfBox =>
+  (partsOfBox as readonly PartOfBench[]).includes(part);
+
+export function BoxOnBench({ bench, design, counts, onPart }: Props) {
+  const { ref, size } = useSize(atFirst);
+  const picture = useComputed(() =>
+    benchPicture(design.value, bench.pose.value, bench.turn.value, bench.tip.value),
+  );
+  const part = bench.part.value;
+  const chosen = isOfBox(part) ? part : undefined;
+  const now = picture.value;
+  const touch = useTouch(bench, picture, onPart);
+  const ringsOn = useRings(design, now);
+
+  // Where the drawing lies on the screen.
+  const { width, height } = size.value;
+  const [left, top, wide, high] = now.sheet;
+  const beside = besideOf(width);
+  const room = [width - 2 * beside, height - 2 * above] as const;
+  const scale = Math.min(room[0] / wide, room[1] / high);
+  const onScreen = ([x, y]: readonly [number, number]) =>
+    [width / 2 + (x - left - wide / 2) * scale, height / 2 + (y - top - high / 2) * scale] as const;
+  const spots = Object.fromEntries(
+    Object.entries(now.spots).map(([name, { at, hidden }]) => [name, { at: onScreen(at), hidden }]),
+  ) as typeof now.spots;
+  const places = labelPlaces(spots, height);
+
+  return (
+    <>
+      <div class="plate-box" ref={ref} style={{ '--beside': `${beside}px` }}>
+        {/* biome-ignore lint/a11y/useSemanticElements: a drawing that turns is no set of fields. */}
+        <div
+          class="turning"
+          role="group"
+          aria-label="Drawing of the box. Arrow keys turn and tip it."
+          tabIndex={0}
+          {...touch}
+        >
+          {useMemo(
+            () => (
+              <BenchBox design={design.value} picture={now} chosen={chosen} ringsOn={ringsOn} />
+            ),
+            [now, chosen, ringsOn],
+          )}
+        </div>
+        <p class="heard" role="status">
+          {bench.turn.value === 0 && bench.tip.value === 0 ? '' : sideOfBox(now)}
+        </p>
+        <Leaders places={places} width={width} height={height} chosen={chosen} beside={beside} />
+      </div>
+      <PartNames
+        places={places}
+        beside={beside}
+        chosen={part}
+        values={design.value.values}
+        counts={counts.value}
+        onPart={onPart}
+      />
+    </>
+  );
+}

@@ -1,0 +1,70 @@
+/** What the top's buttons open: a new box, the kept ones, ways to share this one. */
+import type { Signal } from '@preact/signals';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { exampleFor } from '../../box/subjects/example.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
+import { change } from '../../notebook/current.ts';
+import type { Store } from '../kit/use-store.ts';
+import { Late } from './Late.tsx';
+import type { Drawer as Name } from './Top.tsx';
+
+interface Props {
+  id: string;
+  open: Signal<Name | undefined>;
+  store: Store;
+  onName: () => void;
+  onCompare: (box: Box) => void;
+}
+
+export function Drawer({ id, open, store, onName, onCompare }: Props) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  /** What was pressed to open it: closing leads back there. */
+  const opener = useRef<Element | null>(null);
+  const which = open.value;
+  useLayoutEffect(() => {
+    if (!which) return;
+    opener.current = document.activeElement;
+    heading.current?.focus();
+  }, [which]);
+  return (
+    <div id={id}>
+      {which && (
+        <section class="drawer designs" aria-label={which}>
+          <h2 tabIndex={-1} ref={heading}>
+            {which}
+          </h2>
+          {which === 'new box' && (
+            <p class="buttons">
+              <button
+                type="button"
+                class="quiet"
+                onClick={() => {
+                  change(exampleFor(store.units.value));
+                  open.value = undefined;
+                }}
+              >
+                start from the example
+              </button>
+            </p>
+          )}
+          {which === 'my boxes' && (
+            <Late>{({ MyBoxes }) => <MyBoxes onName={onName} onCompare={onCompare} />}</Late>
+          )}
+          {which === 'share' && <Late>{({ Share }) => <Share />}</Late>}
+          <p>
+            <button
+              type="button"
+              class="quiet"
+              onClick={() => {
+                open.value = undefined;
+                if (opener.current instanceof HTMLElement) opener.current.focus();
+              }}
+            >
+              close
+            </button>
+          </p>
+        </section>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,140 @@
+/**
+ * One number of the box: stepper, field, and a ruler with the band where every rule it moves is kept.
+ *
+ *     <RulerControl name="lidLip" store={store} known={known} />
+ *
+ * `store` must have the whole model, since what gives way needs the heights of the box. `known` are the bands of the
+ * example, worked out while the page is built (`known-bands.ts`); without it they are asked for. Styles: `ruler-control.css`.
+ */
+import { useComputed, useSignal } from '@preact/signals';
+import { useId, useRef } from 'preact/hooks';
+import { type NumberField, printOf, stepOf } from '../../box/core/field.ts';
+import { givingWay } from '../../box/design/gives-way.ts';
+import type { Values } from '../../box/subjects/index.ts';
+import { fields, type NumberName } from '../../box/subjects/inputs.ts';
+import { seenBy, shownRulers } from '../../figures/parts/my-ruler.ts';
+import { format, toField } from '../../units/index.ts';
+import { clean } from '../../units/rounding.ts';
+import { warningOf } from '../kit/Control.tsx';
+import { useRested } from '../kit/follow.ts';
+import { HeardUnit, Unit } from '../kit/Unit.tsx';
+import type { Store } from '../kit/use-store.ts';
+import { useTypedNumber } from '../kit/use-typed-number.ts';
+import { BandSays } from './BandSays.tsx';
+import { Ruler } from './Ruler.tsx';
+import { countAt, endsOf, isBinary, windowOf } from './ruler-window.ts';
+import { Stepper } from './Stepper.tsx';
+import { type KnownBands, useBands } from './use-bands.ts';
+import { useRulerPointer } from './use-ruler-pointer.ts';
+import { useSize } from './use-size.ts';
+
+interface Props {
+  name: NumberName;
+  store: Store;
+  known?: KnownBands;
+}
+
+/** A hand that rests so long begins anew: what gives way is reckoned from the box as it is then, ms. */
+const anew = 700;
+
+export function RulerControl({ name, store, known }: Props) {
+  const id = useId();
+  const field: NumberField = fields[name];
+  const { kind } = field;
+  const value = useComputed(() => store.values.value[name]).value;
+  const warning = useComputed(() => warningOf(field, store.values.value[name], store.values.value)).value;
+  const system = store.units.value;
+  const ruler = shownRulers.value[system];
+  const step = stepOf(field, ruler);
+  const ends = endsOf(field, step);
+  const bands = useBands(name, store, known);
+  /** The box as it was when the hand began: so a number that goes there and back leaves nothing behind. */
+  const base = useRef<{ values: Values; at: number }>();
+  const set = (to: number) => {
+    const now = performance.now();
+    if (!base.current || now - base.current.at > anew)
+      base.current = { values: store.values.peek(), at: now };
+    base.current.at = now;
+    used.value = true;
+    store.set(givingWay(base.current.values, name, to, ruler));
+    return undefined;
+  };
+  /** A warning may stand at several fields: the one the reader changed tells it. */
+  const used = useSignal(false);
+  const number = useTypedNumber({ ...field, value, system, set });
+  const setCount = (count: number) => {
+    const within = Math.min(ends[1], Math.max(ends[0], count));
+    number.drop();
+    if (Math.abs(within * step - store.values.peek()[name]) > 1e-9) set(clean(within * step));
+  };
+  const at = value / step;
+  const show = (spoken: boolean) => format(value, kind, { ...seenBy(system, printOf(field)), spoken });
+  const { ref, size } = useSize({ width: 372, height: 46 });
+  const width = size.value.width;
+  const rested = useRested(Math.round(at), anew);
+  const binary = kind === 'length' && isBinary(step, ruler);
+  const shown = windowOf(ends, rested, width, binary);
+  // The pointer may not leave the drawing while the hand moves on.
+  const window = at < shown.from || at > shown.to ? windowOf(ends, Math.round(at), width, binary) : shown;
+  const pointer = useRulerPointer({
+    stepAt: (x) => countAt(x, window, width),
+    now: () => store.values.peek()[name] / step,
+    set: setCount,
+  });
+  const message = number.message ? `${number.message} ${show(false)} stays in use.` : warning;
+  const help = !number.message && field.help;
+  const described = [message && `${id}m`, help && `${id}h`, `${id}b`].filter(Boolean).join(' ');
+  return (
+    <div class="control ruler-control">
+      <label for={id}>
+        {field.label}
+        <HeardUnit kind={kind} system={system} />
+      </label>
+      <Stepper
+        label={field.label}
+        onStep={(by) => setCount(by > 0 ? Math.floor(at + 1e-6) + 1 : Math.ceil(at - 1e-6) - 1)}
+      >
+        <input {...number.input} id={id} aria-describedby={described || undefined} />
+        <Unit kind={kind} system={system} />
+      </Stepper>
+      <div class="ruler" ref={ref} {...pointer}>
+        <input
+          type="range"
+          aria-label={`${field.label}, slider`}
+          aria-valuetext={show(true)}
+          min={ends[0]}
+          max={ends[1]}
+          step={1}
+          value={Math.round(at)}
+          onInput={({ currentTarget }) => setCount(Number(currentTarget.value))}
+          onKeyDown={(event) => {
+            const by = { PageUp: 4, PageDown: -4 }[event.key];
+            if (!by) return;
+            event.preventDefault();
+            setCount(Math.round(at) + by);
+          }}
+        />
+        <Ruler
+          window={window}
+          width={width}
+          at={at}
+          step={step}
+          binary={binary}
+          bands={bands.value.bands}
+          label={(count) => toField(clean(count * step), kind, system, true)}
+        />
+      </div>
+      <BandSays id={`${id}b`} of={bands.value} field={field} store={store} />
+      {message && (
+        <p class="message" id={`${id}m`} role={number.message || used.value ? 'alert' : undefined}>
+          {message}
+        </p>
+      )}
+      {help && (
+        <p class="help" id={`${id}h`}>
+          {help}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,26 @@
+/** What stands behind folds of the bench: fetched with the first that is opened. */
+import { faceGrain } from '../../figures/box/face-grain.ts';
+import { boardPane } from '../../figures/box/glass/board-pane.ts';
+import { AllNumbers } from './AllNumbers.tsx';
+import { Board } from './Board.tsx';
+import { Compare } from './Compare.tsx';
+import { Contents } from './Contents.tsx';
+import { CutList } from './CutList.tsx';
+import { Drawings } from './Drawings.tsx';
+import { MyBoxes } from './MyBoxes.tsx';
+import { Share } from './Share.tsx';
+import { SquarenessLines } from './SquarenessLines.tsx';
+
+export const lateParts = {
+  boardPane,
+  faceGrain,
+  AllNumbers,
+  Board,
+  Compare,
+  Contents,
+  CutList,
+  Drawings,
+  MyBoxes,
+  Share,
+  SquarenessLines,
+};

@@ -1,0 +1,61 @@
+/** Which part is on the bench: chosen by hand, named by a link, or the one with the worst warning; and where the reader goes on. */
+import { useEffect, useRef } from 'preact/hooks';
+import { useLead } from '../kit/use-lead.ts';
+import { type Bench, choosePart } from './bench-state.ts';
+import { type PartOfBench, partsOfBench } from './parts.ts';
+
+interface Places {
+  /** Whether the page is laid out for a phone. */
+  readonly isNarrow: () => boolean;
+  /** The part to begin with where no link names one. */
+  readonly begin: () => PartOfBench | undefined;
+}
+
+export function usePart(bench: Bench, { isNarrow, begin }: Places) {
+  /** The plate with all that stands beside it; what stands there; the heading of the part. */
+  const workbench = useRef<HTMLDivElement>(null);
+  const beside = useRef<HTMLDivElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const lead = useLead();
+
+  const toPlate = () => {
+    const top = workbench.current?.getBoundingClientRect().top ?? 0;
+    scrollBy({ top, behavior: 'instant' });
+  };
+  const toHeading = () => {
+    if (isNarrow()) toPlate();
+    heading.current?.focus({ preventScroll: isNarrow() });
+  };
+  useEffect(() => {
+    const named = () => partsOfBench.find((one) => location.hash === `#${one}`);
+    const first = named() ?? begin();
+    // Who has begun to type before the page was awake goes on there.
+    if (first && !beside.current?.contains(document.activeElement)) choosePart(bench, first);
+    const follow = () => {
+      const part = named();
+      if (part) choosePart(bench, part);
+    };
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+  return {
+    workbench,
+    beside,
+    heading,
+    /** Takes a part, and leads to its controls. */
+    choose: (part: PartOfBench) => {
+      if (part === bench.part.peek()) return toHeading();
+      lead(() => {
+        toHeading();
+        return undefined;
+      });
+      return choosePart(bench, part);
+    },
+    /** Once it is drawn again, the plate stands at the top of the screen. */
+    leadToPlate: () =>
+      lead(() => {
+        toPlate();
+        return undefined;
+      }),
+  };
+}

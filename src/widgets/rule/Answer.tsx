@@ -1,0 +1,116 @@
+/** One number that a rule judges: large, with its verdict in words, the usual range, and what sets it. */
+import { useMemo } from 'preact/hooks';
+import type { NumberField } from '../../box/core/field.ts';
+import type { Check, Verdict } from '../../box/core/verdict.ts';
+import { inputsBehind } from '../../box/subjects/behind.ts';
+import type { ResultName, Values } from '../../box/subjects/index.ts';
+import { fields, hasInput, type NumberName } from '../../box/subjects/inputs.ts';
+import type { Model } from '../../box/subjects/model.ts';
+import { OwnUnits } from '../kit/OwnUnits.tsx';
+import { InBoth, stateWords } from '../kit/told.tsx';
+import type { Store } from '../kit/use-store.ts';
+import { ChangeIt } from './ChangeIt.tsx';
+import { choicesOf } from './choices-of.ts';
+import { RangeBar } from './RangeBar.tsx';
+import { Stepper } from './Stepper.tsx';
+
+interface Props {
+  verdict: Verdict<Values>;
+  store: Store;
+  model: Model;
+}
+
+/** "0.047 in, half way from 1/32 to 1/16": the number, and the mark of the rule beside it. */
+const numberAndMark = (text: string) => text.split(/, (.*)/);
+
+/** Inputs of a number that are named beside it. */
+const most = 3;
+
+export function Answer({ verdict, store, model }: Props) {
+  const { check, state, because } = verdict;
+  const [mark, word] = stateWords[state];
+  const values = store.values.value;
+  const row = model.results[check.of as ResultName];
+  const behind = useMemo(
+    () => (row ? inputsBehind(model.results, row, values, undefined, most) : []),
+    [row, choicesOf(values)],
+  );
+  return (
+    <div class={`answer ${state}`} data-check={check.id}>
+      <p class="answer-label">
+        <OwnUnits of={check.label} />
+      </p>
+      {state !== 'unknown' && (
+        <p class="answer-number">
+          <InBoth verdict={verdict} part={({ measured }) => numberAndMark(measured)[0]!} />{' '}
+          <small>
+            <InBoth verdict={verdict} part={({ measured }) => numberAndMark(measured)[1] ?? ''} />
+          </small>
+        </p>
+      )}
+      <p class="answer-says">
+        <strong>
+          <span aria-hidden="true">{mark}</span> {word}
+        </strong>
+        {state !== 'unknown' && verdict.usual.some(Number.isFinite) && (
+          <>
+            : <InBoth verdict={verdict} part={({ usual }) => usual} />
+          </>
+        )}
+        . <OwnUnits of={because} />
+      </p>
+      <RangeBar verdict={verdict} values={values} />
+      <OwnInput of={check.of} store={store} />
+      {behind.length > 0 && (
+        <p class="answer-behind">
+          Change it by:{' '}
+          {behind.map((input, at) => (
+            <span key={input}>
+              {at > 0 && ', '}
+              <ChangeIt input={input} words={fields[input].label} />
+            </span>
+          ))}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** The stepper of a number that the reader sets. */
+function OwnInput({ of, store }: { of: string; store: Store }) {
+  const values = store.values.value;
+  if (!(of in fields) || !hasInput(of as NumberName, values)) return null;
+  const name = of as NumberName;
+  return (
+    <Stepper
+      field={fields[name] as NumberField}
+      value={values[name]}
+      system={store.units.value}
+      set={(value) => store.set({ [name]: value })}
+    />
+  );
+}
+
+/** Whether a rule would speak about this box if the number it judges were set. */
+const waitsFor = ({ of, applies }: Check<Values>, values: Values) => {
+  if (!(of in fields) || !hasInput(of as NumberName, values)) return false;
+  return applies?.({ ...values, [of]: (fields[of as NumberName] as NumberField).high }) ?? true;
+};
+
+/** A rule that does not speak about this box: what it would judge, and the input where it waits for a measured number. */
+export function NotJudged({ check, store }: { check: Check<Values>; store: Store }) {
+  const waits = waitsFor(check, store.values.value);
+  return (
+    <div class="answer silent" data-check={check.id}>
+      <p class="answer-label">
+        <OwnUnits of={check.label} />
+      </p>
+      <p class="answer-says">
+        {waits
+          ? 'Not measured yet. Set it here, and it is judged.'
+          : 'My box has none, so the rule is silent.'}
+      </p>
+      {waits && <OwnInput of={check.of} store={store} />}
+    </div>
+  );
+}
