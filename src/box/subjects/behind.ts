@@ -3,8 +3,8 @@
  * comes of it. So no list says it, and none can be wrong.
  */
 import type { Result } from '../core/result.ts';
-import { type Box, fields } from './inputs.ts';
 import type { Values } from './index.ts';
+import { type Box, fields } from './inputs.ts';
 import type { Results } from './model.ts';
 
 /** The input that the figures of a wood come from. */

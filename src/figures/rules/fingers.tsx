@@ -85,7 +85,6 @@ export function AddedErrors({ title, errors, times, from }: SlideProps) {
   return (
     <Sketch title={title} height={118}>
       {errors.map((error, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the fingers never change places
         <g key={i}>
           <rect class={i % 2 ? 'wood' : 'end'} x="30" y={6 + i * step} width="26" height={step} />
           <rect class="mark" x="60" y={6 + (i + 0.2) * step} width={error * times} height={step * 0.6} />

@@ -36,7 +36,6 @@ export function Plan(p: PlanProps) {
       <rect class="inside" x={x + t + lining} y={y + t + lining} width={inL} height={inW} />
       {Array.from({ length: count }, (_, i) => (
         <rect
-          // biome-ignore lint/suspicious/noArrayIndexKey: dividers never change places
           key={i}
           class="wood"
           x={x + t + lining + (i + 1) * cell + i * d}

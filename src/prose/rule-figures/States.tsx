@@ -4,7 +4,6 @@ import type { State } from './figure-of.tsx';
 export const States = ({ states }: { states: readonly State[] }) => (
   <div class={`rule-figure states-${states.length}`}>
     {states.map(({ drawn, says }, at) => (
-      // biome-ignore lint/suspicious/noArrayIndexKey: drawn once
       <figure key={at}>
         {drawn}
         <figcaption>{says}</figcaption>

@@ -1,7 +1,8 @@
 /** Figures of the rules on contents, size and proportion, and on walls. */
+
+import { insideFromOutside } from '../../calc/size/sizes.ts';
 import { Front, Plan } from '../../figures/rules/plans.tsx';
 import { Bent } from '../../figures/rules/walls.tsx';
-import { insideFromOutside } from '../../calc/size/sizes.ts';
 import { type FigureTable, N } from './figure-of.tsx';
 
 export const sizeAndShape: FigureTable = {
