@@ -48,6 +48,8 @@ export function askIndex({ words, asked }: Pick<AskFile, 'words' | 'asked'>): As
     tokenize: (text) => [...language.conceptsOf(text)],
     processTerm: (term) => term,
     searchOptions: {
+      // What is asked for is a concept already, whatever its name would mean when read as words.
+      tokenize: (concept) => [concept],
       boost: Object.fromEntries(searched.map((field) => [field, fields[field].boost])),
     },
   });

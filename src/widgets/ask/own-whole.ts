@@ -6,7 +6,7 @@ import type { Own } from './own.ts';
 import { inARow } from './texts.ts';
 
 const lengths = (...values: readonly number[]): Words =>
-  inARow(values.map((value) => ({ value, kind: 'length' })));
+  inARow(values.map((value) => ({ value, kind: 'length', as: 'size' })));
 
 interface Says {
   readonly title: string;

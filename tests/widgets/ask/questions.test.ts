@@ -23,6 +23,17 @@ describe.each(['mm', 'inch'] as const)('for a reader in %s', (system) => {
   });
 });
 
+test('a word that is explained is found by every name it has', () => {
+  const explained = askFile.entries
+    .filter(({ kind }) => kind === 'word')
+    .map(({ id }) => id.slice('word:'.length));
+  expect(explained.length).toBeGreaterThan(20);
+  const silent = explained.flatMap((id) =>
+    askFile.words[id]!.filter((name) => ask(name, 'mm').answers.length === 0),
+  );
+  expect(silent).toEqual([]);
+});
+
 describe('no matter of boxes', () => {
   test.each(nothing)('“%s” has no answer', (question) => {
     expect(ask(question, 'mm').answers.map(({ id }) => id)).toEqual([]);
