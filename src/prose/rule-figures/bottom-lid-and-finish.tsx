@@ -1,10 +1,14 @@
-/** Figures of the rules on bottom, lid, glue-up and finish. */
+/**
+ * Figures of the rules on bottom, lid, glue-up and finish.
+ * Over 150 lines: a table with one entry a rule, each a few lines that name its drawings.
+ */
 import { bottomSagBound } from '../../calc/bottom/bottom.ts';
 import { Bars } from '../../figures/rules/bars.tsx';
 import { LidPulledOff } from '../../figures/rules/lids.tsx';
 import { EdgeInGroove, GluedAcross, GrowingStrip } from '../../figures/rules/panels.tsx';
-import { OnPlate, Racked, ShutBox } from '../../figures/rules/plans.tsx';
+import { ShutBox } from '../../figures/rules/plans.tsx';
 import { BowedLid } from '../../figures/rules/rings.tsx';
+import { OnPlate, Racked } from '../../figures/rules/square.tsx';
 import { Bent } from '../../figures/rules/walls.tsx';
 import { type FigureTable, N, type State, type Worked } from './figure-of.tsx';
 

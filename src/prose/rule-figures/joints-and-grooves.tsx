@@ -1,8 +1,12 @@
-/** Figures of the rules on joints and grooves. */
+/**
+ * Figures of the rules on joints and grooves.
+ * Over 150 lines: a table with one entry a rule, each a few lines that name its drawings.
+ */
 import { Bars } from '../../figures/rules/bars.tsx';
+import { EndOutOfSquare, OpenMiter, ProudCorner, RimStep } from '../../figures/rules/corners.tsx';
 import { AddedErrors, FingerCorner, FingerInSlot } from '../../figures/rules/fingers.tsx';
-import { UnequalWalls } from '../../figures/rules/plans.tsx';
-import { EndOutOfSquare, GrooveInWall, OpenMiter, ProudCorner, RimStep } from '../../figures/rules/walls.tsx';
+import { UnequalWalls } from '../../figures/rules/square.tsx';
+import { GrooveInWall } from '../../figures/rules/walls.tsx';
 import { type FigureTable, N, type State } from './figure-of.tsx';
 
 /** A corner with its height and its fingers. */

@@ -1,4 +1,7 @@
-/** Figures of the rules on contents, size and proportion, and on walls. */
+/**
+ * Figures of the rules on contents, size and proportion, and on walls.
+ * Over 150 lines: a table with one entry a rule, each a few lines that name its drawings.
+ */
 
 import { insideFromOutside } from '../../calc/size/sizes.ts';
 import { Front, Plan } from '../../figures/rules/plans.tsx';

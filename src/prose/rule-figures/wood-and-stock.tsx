@@ -1,8 +1,11 @@
-/** Figures of the rules on wood, air and stock. */
+/**
+ * Figures of the rules on wood, air and stock.
+ * Over 150 lines: a table with one entry a rule, each a few lines that name its drawings.
+ */
 import { Bars, Dial, Glass } from '../../figures/rules/bars.tsx';
+import { ProudCorner, RimStep } from '../../figures/rules/corners.tsx';
 import { GrowingStrip } from '../../figures/rules/panels.tsx';
 import { CuppedBoard, Disk, RingAngle } from '../../figures/rules/rings.tsx';
-import { ProudCorner, RimStep } from '../../figures/rules/walls.tsx';
 import { type FigureTable, N, type State, type Worked } from './figure-of.tsx';
 
 /** Days by thickness, one bar each. */

@@ -16,7 +16,8 @@ import { CheckState } from './CheckState.tsx';
 import type { CatalogItem } from './Contents.tsx';
 import { Drawer } from './Drawer.tsx';
 import type { KnownMends } from './known-mends.ts';
-import { fetchLate, Late, onFirstTouch } from './Late.tsx';
+import { fetchLate, onFirstTouch } from './Late.tsx';
+import { OtherBox } from './OtherBox.tsx';
 import { PartBar } from './PartBar.tsx';
 import { PartPanel } from './PartPanel.tsx';
 import { Plate } from './Plate.tsx';
@@ -91,19 +92,7 @@ export default function MyBox({ catalog, first, known, bands }: Props) {
           other.value = box;
         }}
       />
-      {other.value && (
-        <Late>
-          {({ Compare }) => (
-            <Compare
-              mine={design.value}
-              other={other.value!}
-              onClose={() => {
-                other.value = undefined;
-              }}
-            />
-          )}
-        </Late>
-      )}
+      <OtherBox mine={design} other={other} />
       <div class="workbench" ref={workbench}>
         <Plate bench={bench} design={drawn} counts={counts} onPart={onPart}>
           <CheckState

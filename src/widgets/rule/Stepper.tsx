@@ -17,7 +17,7 @@ interface Props {
 const noise = 1e-6;
 
 /** The next step above or below a number, within the field's limits. */
-export function stepped({ low, high }: NumberField, value: number, step: number, way: 1 | -1): number {
+function stepped({ low, high }: NumberField, value: number, step: number, way: 1 | -1): number {
   const at = value / step;
   const next = way > 0 ? Math.floor(at + noise) + 1 : Math.ceil(at - noise) - 1;
   return Math.min(high, Math.max(low, next * step));
