@@ -15,7 +15,7 @@ type Late = { readonly Answers: FunctionComponent<AnswersProps> } & Omit<Answers
 async function fetchLate(): Promise<Late> {
   const [{ Answers, prepare }, answer] = await Promise.all([
     import('./Answers.tsx'),
-    fetch(document.documentElement.dataset.ask!),
+    fetch(document.documentElement.dataset.answers!),
   ]);
   const file = await answer.json();
   return { Answers, file, search: await prepare(file) };
