@@ -157,8 +157,9 @@ test('the example box is designed from nothing with the keyboard alone, and its 
   test.setTimeout(240_000);
   await open(page, linkTo('my-box/', nothing));
   const done = new Set<string>();
-  /** Parts in the order of their names; each is taken once, after what stands in the one before. */
-  const taken = new Set<string>();
+  /** Parts in the order of their names; then once more the first, whose room above gave way to fingers and lips. */
+  const way = [...parts, 'inside'];
+  let taken = 0;
   let file: string | undefined;
   for (let press = 0; press < 2500 && file === undefined; press++) {
     await page.keyboard.press('Tab');
@@ -166,8 +167,8 @@ test('the example box is designed from nothing with the keyboard alone, and its 
     if (kind === 'range' || kind === 'file') continue;
     if (tag === 'a' && parts.includes(name)) {
       // From the name the focus goes to the heading of the part, and on to its controls.
-      if (taken.has(name) || parts[taken.size] !== name) continue;
-      taken.add(name);
+      if (way[taken] !== name) continue;
+      taken += 1;
       await page.keyboard.press('Enter');
       continue;
     }
@@ -185,7 +186,7 @@ test('the example box is designed from nothing with the keyboard alone, and its 
       await type(page, '28');
       await page.keyboard.press('Tab');
       await expect(page.getByRole('button', { name: 'more ways' })).toBeVisible();
-    } else if (name === 'more ways') {
+    } else if (name === 'more ways' && !done.has('more ways')) {
       await page.keyboard.press('Enter');
       // The ways stand before the button that shows more of them.
       for (let back = 0; back < 100; back++) {
@@ -197,7 +198,7 @@ test('the example box is designed from nothing with the keyboard alone, and its 
     else if (tag === 'select' && choices[name] && !done.has(name)) await choose(page, choices[name]);
     else if (tag === 'input' && numbers[name] !== undefined) await type(page, String(numbers[name]));
     else if (name === 'name of this box') await type(page, exampleBox.name);
-    else if (name === 'share' && taken.size === parts.length) await page.keyboard.press('Enter');
+    else if (name === 'share' && taken === way.length) await page.keyboard.press('Enter');
     else if (name === 'save as a file') file = await saved(page);
     else continue;
     done.add(name);

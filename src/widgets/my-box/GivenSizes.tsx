@@ -1,5 +1,6 @@
 /** Sizes of a part that can be typed in directly; below each, what gave way when it was. */
 import { useComputed, useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
 import { type GivenSize, givenSizes, giveSize } from '../../box/design/given-size.ts';
 import { isRefused } from '../../calc/core/refusal.ts';
 import type { Store } from '../kit/use-store.ts';
@@ -12,20 +13,18 @@ const ofPart: Partial<Readonly<Record<PartOfBench, readonly GivenSize[]>>> = {
   lid: ['lidWidth'],
 };
 
-/** Sizes of a part that can be given, save those for which the box has an input now. */
+/** Sizes of a part that can be given; inside, those that are wanted there already have an input of their own. */
 export const givenIn = (part: PartOfBench, sizeFrom: string): readonly GivenSize[] =>
-  (ofPart[part] ?? []).filter((name) => part === 'lid' || givenSizes[name].from !== sizeFrom);
+  part === 'inside' && sizeFrom === 'inside' ? [] : (ofPart[part] ?? []);
 
 export function GivenSizes({ part, store }: { part: PartOfBench; store: Store }) {
-  const names = useComputed(() => givenIn(part, store.values.value.sizeFrom).join()).value;
+  // What was typed stays where it is, with the words on what gave way, until another part is taken.
+  const names = useMemo(() => givenIn(part, store.values.peek().sizeFrom), [part, store]);
   return (
     <div class="controls">
-      {names
-        .split(',')
-        .filter(Boolean)
-        .map((name) => (
-          <OneSize key={name} name={name as GivenSize} store={store} />
-        ))}
+      {names.map((name) => (
+        <OneSize key={name} name={name} store={store} />
+      ))}
     </div>
   );
 }

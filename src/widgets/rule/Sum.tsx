@@ -12,6 +12,7 @@ import { sensitivity, type Working } from '../../calc/core/working.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { format, type UnitSystem } from '../../units/index.ts';
 import { kindOfUnit } from '../kit/kind-of-unit.ts';
+import { OwnUnits } from '../kit/OwnUnits.tsx';
 import type { Reason } from '../kit/reasons.ts';
 import { InBoth } from '../kit/told.tsx';
 import { digitsOf, Equation, fill, SymbolName } from '../kit/Why.tsx';
@@ -59,7 +60,7 @@ export function Sum({ relation, said, rows, verdicts, values, model, units }: Pr
         <>
           <Equation mathml={fill(said.numbers, working.of, working.given, units)} />
           <p class="sum-result">
-            {row.label}:{' '}
+            <OwnUnits of={row.label} />:{' '}
             <strong>
               {working.outside ? (
                 'no number'
