@@ -9,6 +9,7 @@ import { subjectNames } from '../box/subjects/names.ts';
 const together: readonly (readonly string[])[] = [
   ['walls', 'bottom', 'grooves'],
   ['joints', 'square'],
+  ['lid', 'finish'],
 ];
 const shelfOf = (name: string) => together.find((set) => set.includes(name)) ?? [name];
 /** A shelf stands where its last subject does: it would take along what an earlier one of its own imports. */
@@ -20,31 +21,19 @@ const shelves = subjectNames
 
 const sources = (...paths: string[]) =>
   new RegExp(`[\\\\/]src[\\\\/](${paths.join('|').replaceAll('/', '[\\\\/]')})[\\\\/]`);
-const files = (folder: string, names: string) =>
-  new RegExp(`[\\\\/]src[\\\\/]${folder.replaceAll('/', '[\\\\/]')}[\\\\/](${names})\\.tsx?$`);
 const minShareCount = 2;
-/** Files of shared folders that the pages of rules alone have from the start. */
-const forRules = 'Why|OwnUnits|pairs';
-
 export const bundles = [
   {
     name: 'kit',
     test: new RegExp(
-      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|lesson)').source}(?!${forRules})`,
+      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|lesson)').source}`,
     ),
     // What a page fetches late stays late.
     tags: ['$initial' as const],
     minShareCount,
   },
-  {
-    // The front page shows one guess, without the calculation behind it.
-    name: 'august',
-    test: files(
-      '(figures|widgets/subjects)/movement',
-      'LidAugust|AugustLens|august-layouts|EndOfBox|strip-rings|lid-august',
-    ),
-    minShareCount,
-  },
+  // The front page shows one guess, without the calculation behind it.
+  { name: 'august', test: sources('(figures|widgets/subjects)/movement/august'), minShareCount },
   { name: 'plot', test: new RegExp(`[\\\\/]d3-|${sources('figures/plot').source}`), minShareCount },
   ...shelves.map((names) => ({
     name: names.join('-'),
@@ -54,17 +43,10 @@ export const bundles = [
   // What the bench of my box draws with from the start; it is shared with the build sheet and the templates.
   {
     name: 'box',
-    test: new RegExp(
-      `${sources('geometry', 'box/design').source}|${files('figures/box', 'Measured|SectionPicture|SolidPicture|from-design|hidden-lines|opening|paths|poses|glass[\\\\/]pane').source}|${files('widgets/my-box', 'Sizes|TextInput').source}`,
-    ),
+    test: sources('geometry', 'box/design', 'figures/box'),
+    tags: ['$initial' as const],
     minShareCount,
   },
   // What the bench fetches late, and the build sheet and the templates at once.
-  {
-    name: 'sheet',
-    test: new RegExp(
-      `${sources('box/(stock|work)', 'figures/(board|template)').source}|${files('figures/box', 'HoleLabel|Isometric|OneView|Views|face-grain').source}|${files('widgets/my-box', 'Board|PartsTable').source}`,
-    ),
-    minShareCount,
-  },
+  { name: 'sheet', test: sources('box/(stock|work)', 'figures/(board|template|views)'), minShareCount },
 ];

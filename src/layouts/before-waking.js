@@ -7,7 +7,9 @@
     const message = words.get(asleep(control));
     if (!message) return;
     const row = control.closest('.control');
-    if (row) row.append(message);
+    const field = control.closest('.stepper');
+    if (field) field.after(message);
+    else if (row) row.append(message);
     else (control.closest('label, p') || control).after(message);
   };
   /** A door to the question field works once the one in the header does. */

@@ -2,8 +2,8 @@
 import type { Values } from '../box/subjects/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import { valuesOfGuess } from '../widgets/lesson/guess-spec.ts';
+import { lidAugust } from '../widgets/subjects/movement/august/lid-august.tsx';
 import { type BuiltNumbers, shownOnFrontPage } from '../widgets/subjects/movement/front-page.tsx';
-import { lidAugust } from '../widgets/subjects/movement/lid-august.tsx';
 import { movementModel } from '../widgets/subjects/movement/model.ts';
 
 const of = (system: UnitSystem): Values => valuesOfGuess(lidAugust, movementModel, system);

@@ -182,7 +182,7 @@ test.describe('the focus stays with the reader', () => {
   });
 
   test('who changes what a rule finds unusual, also in another way than the smallest', async ({ page }) => {
-    await open(page, `${myBoxWith({ bottomLip: 2 })}&corners`);
+    await open(page, `${myBoxWith({ wall: 5 })}&walls`);
     const tapes = page.getByRole('list', { name: 'Warnings', exact: true });
     const other = tapes.locator('.tape:not(.brief)', { hasText: 'other ways' }).first();
     const check = await other.getAttribute('data-check');

@@ -19,10 +19,10 @@ const fetched = namesIn(/\bimport\([`'"]\.\/([^`'"]+)[`'"]\)/g);
 /** What a page has from the start is not late, even where somebody asks for it once more. */
 const fromTheStart = new Set(namesIn(/\bfrom\s*[`'"]\.\/([^`'"]+)[`'"]/g));
 /** Every file that some script fetches late. */
-const late = fetched
-  .filter((name) => !fromTheStart.has(name))
-  .concat(readdirSync(dist).filter((name) => name.startsWith('relations-')))
-  .sort();
+const late = [
+  ...new Set(fetched.filter((name) => !fromTheStart.has(name))),
+  ...readdirSync(dist).filter((name) => /^(relations|ask)-/.test(name)),
+].sort();
 
 /** Keeps the late files from a page until they are given back. @returns their names, as far as they were asked for */
 async function keepBack(page: Page, asked: Set<string>): Promise<() => Promise<void>> {
@@ -153,6 +153,20 @@ test('every file that is fetched late has a step that says so when it is missing
     await giveBack();
     await page.reload();
     await expect(way).toHaveText(/^Tea box: \w+ things to look at$/);
+  });
+
+  await test.step('the answers to a question', async () => {
+    giveBack = await keepBack(page, asked);
+    await open(page, 'sources/');
+    await page.locator('header').getByRole('button', { name: /^Ask/ }).click();
+    const field = page.getByRole('dialog', { name: 'Ask' }).getByRole('textbox');
+    await field.fill('how wide is my bottom');
+    const said = page.getByRole('dialog', { name: 'Ask' }).getByRole('status');
+    await expect(said.filter({ hasText: 'could not be fetched' })).toBeVisible();
+    await giveBack();
+    await field.press('Enter');
+    await expect(page.getByRole('dialog', { name: 'Ask' }).getByRole('listitem').first()).toBeVisible();
+    await expect(said.filter({ hasText: 'could not be fetched' })).toHaveCount(0);
   });
 
   await test.step('what else moves the lid of the front page’s guess', async () => {

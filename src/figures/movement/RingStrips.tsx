@@ -6,7 +6,7 @@ import { isRefused } from '../../calc/core/refusal.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';
-import { stripRings } from './strip-rings.ts';
+import { stripRings } from './august/strip-rings.ts';
 
 const [left, length] = [2, 250] as const;
 export function RingStrips({ values: v }: { values: Values }) {

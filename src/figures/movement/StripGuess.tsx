@@ -6,7 +6,7 @@ import { Drawing } from '../parts/Drawing.tsx';
 import { type GuessFrame, placeIn } from '../parts/guess-frame.ts';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';
-import { stripRings } from './strip-rings.ts';
+import { stripRings } from './august/strip-rings.ts';
 
 /** Growth that fits in the drawing, mm. */
 export const stripRange = { low: 0, high: 2.4 } as const;

@@ -4,7 +4,7 @@ import { useMemo } from 'preact/hooks';
 import { type CautionName, cautions } from '../../box/work/cautions.ts';
 import { pictureOf } from '../../box/work/pictures/index.ts';
 import type { Planned, Step } from '../../box/work/step.ts';
-import { StepPicture } from '../../figures/box/steps/StepPicture.tsx';
+import { StepPicture } from '../../figures/views/steps/StepPicture.tsx';
 import { href } from '../kit/href.ts';
 import { Phrase } from '../kit/Phrase.tsx';
 import { useDrawn } from './use-drawn.ts';

@@ -3,11 +3,11 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Design } from '../../box/design/design.ts';
-import { CornerSection } from '../../figures/box/CornerSection.tsx';
-import { Exploded } from '../../figures/box/Exploded.tsx';
-import { Isometric } from '../../figures/box/Isometric.tsx';
-import { LidOpenClosed } from '../../figures/box/LidOpenClosed.tsx';
-import { Views } from '../../figures/box/Views.tsx';
+import { CornerSection } from '../../figures/views/CornerSection.tsx';
+import { Exploded } from '../../figures/views/Exploded.tsx';
+import { Isometric } from '../../figures/views/Isometric.tsx';
+import { LidOpenClosed } from '../../figures/views/LidOpenClosed.tsx';
+import { Views } from '../../figures/views/Views.tsx';
 import { SaveDrawings } from './SaveDrawings.tsx';
 
 const WithGrain = ({ design }: { design: Design }) => <Isometric design={design} grain />;

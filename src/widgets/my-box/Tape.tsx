@@ -112,7 +112,7 @@ export function Tape({ warnings, mends, brief, store, onMend, onPart }: TapeProp
               {() => (
                 <ul>
                   {others.map((other) => (
-                    <li key={other.input}>
+                    <li key={`${other.input} ${other.to}`}>
                       <button type="button" class="quiet" onClick={() => onMend(other)}>
                         <MendText mend={other} />
                       </button>

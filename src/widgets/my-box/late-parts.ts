@@ -1,6 +1,7 @@
 /** What stands behind folds of the bench: fetched with the first that is opened. */
-import { faceGrain } from '../../figures/box/face-grain.ts';
+
 import { boardPane } from '../../figures/box/glass/board-pane.ts';
+import { faceGrain } from '../../figures/views/face-grain.ts';
 import { AllNumbers } from './AllNumbers.tsx';
 import { Board } from './Board.tsx';
 import { Compare } from './Compare.tsx';

@@ -1,6 +1,6 @@
 /**
  * What the picture of a step shows, as data: solids of the model in their places, which of their faces this step makes or
- * looks at, and lines to mark or to measure. `figures/box/steps` draws it. All lengths mm, axes as in `geometry/solid.ts`.
+ * looks at, and lines to mark or to measure. `figures/views/steps` draws it. All lengths mm, axes as in `geometry/solid.ts`.
  */
 import type { Vector } from '../../../geometry/convex.ts';
 import { type Block, type Prism, raised, type Solid } from '../../../geometry/solid.ts';

@@ -7,13 +7,13 @@ import { useEffect } from 'preact/hooks';
 import type { ResultName } from '../../../box/subjects/index.ts';
 import type { Box } from '../../../box/subjects/inputs.ts';
 import { type Model, modelOf } from '../../../box/subjects/model.ts';
-import { wideSheet } from '../../../figures/movement/august-layouts.ts';
-import { LidAugustWide } from '../../../figures/movement/LidAugust.tsx';
+import { wideSheet } from '../../../figures/movement/august/august-layouts.ts';
+import { LidAugustWide } from '../../../figures/movement/august/LidAugust.tsx';
 import { guesses, loadGuesses } from '../../../notebook/predictions.ts';
 import type { UnitSystem } from '../../../units/index.ts';
 import { GuessCard } from '../../lesson/GuessCard.tsx';
 import type { NumberGuess } from '../../lesson/guess-spec.ts';
-import { lidAugust } from './lid-august.tsx';
+import { lidAugust } from './august/lid-august.tsx';
 
 const id = 'lid-august';
 

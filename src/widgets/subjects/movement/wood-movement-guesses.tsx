@@ -5,7 +5,7 @@ import { heldOf, heldShares, LidPulled } from '../../../figures/movement/LidsPul
 import { StripGuess, stripFrame, stripGrowth, stripRange } from '../../../figures/movement/StripGuess.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import type { GuessSpec } from '../../lesson/guess-spec.ts';
-import { Fine, lidAugust, smallLength } from './lid-august.tsx';
+import { Fine, lidAugust, smallLength } from './august/lid-august.tsx';
 
 export const woodMovementGuesses: Readonly<Record<string, GuessSpec>> = {
   'lid-august': lidAugust,

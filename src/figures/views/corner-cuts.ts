@@ -4,7 +4,7 @@ import type { Groove, Part } from '../../box/design/part.ts';
 import { type Body, clip } from '../../geometry/convex.ts';
 import { sectionOf } from '../../geometry/faces.ts';
 import { onSheet, type View } from '../../geometry/view.ts';
-import type { Cut } from './SectionPicture.tsx';
+import type { Cut } from '../box/SectionPicture.tsx';
 
 /** How much of the box is shown, as a multiple of the wall. */
 export const shown = 3.4;

@@ -2,13 +2,13 @@
 import type { Design } from '../../box/design/design.ts';
 import { onSheet } from '../../geometry/view.ts';
 import { visible } from '../../geometry/visible.ts';
+import { described, hasHole, isometric, shownParts } from '../box/from-design.ts';
+import { fitted, placed } from '../box/paths.ts';
+import { SolidPicture } from '../box/SolidPicture.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
 import { faceGrain } from './face-grain.ts';
-import { described, hasHole, isometric, shownParts } from './from-design.ts';
 import { HoleLabel } from './HoleLabel.tsx';
-import { fitted, placed } from './paths.ts';
-import { SolidPicture } from './SolidPicture.tsx';
 
 const sheet = 350;
 

@@ -5,11 +5,11 @@
  */
 import type { Design } from '../../box/design/design.ts';
 import type { View } from '../../geometry/view.ts';
+import { described, hasHole, spokenSize } from '../box/from-design.ts';
+import { Measured, widthOf } from '../box/Measured.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
-import { described, hasHole, spokenSize } from './from-design.ts';
 import { HoleLabel } from './HoleLabel.tsx';
-import { Measured, widthOf } from './Measured.tsx';
 import { OneView } from './OneView.tsx';
 
 const sheet = 350;

@@ -2,11 +2,11 @@
  * A sliding lid in a box cut across, and its right edge under a lens: how far the damp of August pushes it. What the lens
  * shows is the same drawing, so many times larger, so nothing in it is out of place.
  */
-import type { Values } from '../../box/subjects/index.ts';
-import type { UnitSystem } from '../../units/index.ts';
-import { Drawing } from '../parts/Drawing.tsx';
-import { Label, NumberLabel } from '../parts/Label.tsx';
-import { said } from '../parts/Quantity.tsx';
+import type { Values } from '../../../box/subjects/index.ts';
+import type { UnitSystem } from '../../../units/index.ts';
+import { Drawing } from '../../parts/Drawing.tsx';
+import { Label, NumberLabel } from '../../parts/Label.tsx';
+import { said } from '../../parts/Quantity.tsx';
 import { AugustLens } from './AugustLens.tsx';
 import { type AugustLayout, narrowSheet, wideSheet } from './august-layouts.ts';
 import { EndOfBox } from './EndOfBox.tsx';

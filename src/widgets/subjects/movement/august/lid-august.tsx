@@ -1,9 +1,9 @@
 /** The guess of the lid that slid in March: on the front page, and in the lesson on wood movement. */
-import { augustRange, narrowSheet } from '../../../figures/movement/august-layouts.ts';
-import { LidAugust } from '../../../figures/movement/LidAugust.tsx';
-import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import { INCH } from '../../../units/index.ts';
-import type { NumberGuess } from '../../lesson/guess-spec.ts';
+import { augustRange, narrowSheet } from '../../../../figures/movement/august/august-layouts.ts';
+import { LidAugust } from '../../../../figures/movement/august/LidAugust.tsx';
+import { Quantity } from '../../../../figures/parts/Quantity.tsx';
+import { INCH } from '../../../../units/index.ts';
+import type { NumberGuess } from '../../../lesson/guess-spec.ts';
 
 export const Fine = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="fine" />;
 export const smallLength = { kind: 'length', step: 0.1, inchStep: INCH / 64, digits: 2 } as const;

@@ -1,6 +1,6 @@
 /** Two sheets for the lid of August: one for a phone or a column of text, one for a page as wide as the front page. */
-import { INCH } from '../../units/index.ts';
-import type { GuessFrame } from '../parts/guess-frame.ts';
+import { INCH } from '../../../units/index.ts';
+import type { GuessFrame } from '../../parts/guess-frame.ts';
 
 /** What the edge may be pushed, mm: as far as the rule goes. */
 export const augustRange = { low: 0, high: INCH / 4 } as const;

@@ -4,13 +4,13 @@
  * outside, opened flat.
  */
 import type { Design } from '../../box/design/design.ts';
+import { Measured } from '../box/Measured.tsx';
+import type { Placing } from '../box/paths.ts';
+import { SectionPicture } from '../box/SectionPicture.tsx';
 import { CornerXray } from '../grooves/CornerXray.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
 import { describe, isStopped, type Panel, panelOf, shown } from './corner-cuts.ts';
-import { Measured } from './Measured.tsx';
-import type { Placing } from './paths.ts';
-import { SectionPicture } from './SectionPicture.tsx';
 
 const sheet = 350;
 const text = 13;

@@ -3,11 +3,11 @@ import { isMarked, type Scene, type Thing } from '../../../box/work/pictures/sce
 import type { Move } from '../../../geometry/move.ts';
 import { onSheet } from '../../../geometry/view.ts';
 import { type SeenFace, visible } from '../../../geometry/visible.ts';
+import { viewOf } from '../../box/bench-picture.ts';
+import { shifted } from '../../box/from-design.ts';
+import { LitFaces } from '../../box/LitFaces.tsx';
+import { areas, extent, fitted, placed } from '../../box/paths.ts';
 import { Label } from '../../parts/Label.tsx';
-import { viewOf } from '../bench-picture.ts';
-import { shifted } from '../from-design.ts';
-import { LitFaces } from '../LitFaces.tsx';
-import { areas, extent, fitted, placed } from '../paths.ts';
 import { Dial } from './Dial.tsx';
 import { StepSheet, sheet } from './StepSheet.tsx';
 

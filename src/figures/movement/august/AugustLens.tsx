@@ -1,7 +1,7 @@
 /** The lens over the lid's edge: what it is laid on, the same drawing larger, the reader's mark, the rule, and what August brings. */
 import type { ComponentChildren } from 'preact';
-import { Label, NumberLabel } from '../parts/Label.tsx';
-import { RuleScale } from '../parts/RuleScale.tsx';
+import { Label, NumberLabel } from '../../parts/Label.tsx';
+import { RuleScale } from '../../parts/RuleScale.tsx';
 import { type AugustLayout, augustRange } from './august-layouts.ts';
 import type { AugustProps } from './LidAugust.tsx';
 

@@ -3,9 +3,9 @@ import type { Design } from '../../box/design/design.ts';
 import type { Axis } from '../../geometry/solid.ts';
 import { onSheet, type View } from '../../geometry/view.ts';
 import { visible } from '../../geometry/visible.ts';
-import { shownParts } from './from-design.ts';
-import { hiddenRectangles } from './hidden-lines.ts';
-import { areas, edges, type Placing, placed } from './paths.ts';
+import { shownParts } from '../box/from-design.ts';
+import { hiddenRectangles } from '../box/hidden-lines.ts';
+import { areas, edges, type Placing, placed } from '../box/paths.ts';
 
 interface Props {
   design: Design;

@@ -12,7 +12,7 @@ import type { Axis, Point } from '../../geometry/solid.ts';
 import { onSheet, type View } from '../../geometry/view.ts';
 import type { SeenFace } from '../../geometry/visible.ts';
 import { grainLines } from '../board/grain-lines.ts';
-import { facing, type Placing, placed } from './paths.ts';
+import { facing, type Placing, placed } from '../box/paths.ts';
 
 /** Made up: no tree was measured. Finer rings than the lesson's log, as small boxes are made from. */
 const log = madeUpLog(7, { ringWidth: 3.5 });

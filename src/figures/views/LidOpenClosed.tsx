@@ -3,13 +3,13 @@ import type { Design } from '../../box/design/design.ts';
 import { sectionOf } from '../../geometry/faces.ts';
 import { onSheet, type View } from '../../geometry/view.ts';
 import { visible } from '../../geometry/visible.ts';
+import { described, isometric, shownParts } from '../box/from-design.ts';
+import { type Opening, openingOf } from '../box/opening.ts';
+import { extent, fitted } from '../box/paths.ts';
+import { type Cut, SectionPicture } from '../box/SectionPicture.tsx';
+import { SolidPicture } from '../box/SolidPicture.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
-import { described, isometric, shownParts } from './from-design.ts';
-import { type Opening, openingOf } from './opening.ts';
-import { extent, fitted } from './paths.ts';
-import { type Cut, SectionPicture } from './SectionPicture.tsx';
-import { SolidPicture } from './SolidPicture.tsx';
 
 const sheet = 350;
 const views = {

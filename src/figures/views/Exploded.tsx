@@ -2,12 +2,12 @@
 import type { Design } from '../../box/design/design.ts';
 import type { Part, PartName } from '../../box/design/part.ts';
 import { type Seen, visible } from '../../geometry/visible.ts';
+import { described, isometric } from '../box/from-design.ts';
+import { fitted, placed } from '../box/paths.ts';
+import { posed } from '../box/poses.ts';
+import { SolidPicture } from '../box/SolidPicture.tsx';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
-import { described, isometric } from './from-design.ts';
-import { fitted, placed } from './paths.ts';
-import { posed } from './poses.ts';
-import { SolidPicture } from './SolidPicture.tsx';
 
 const sheet = 350;
 const text = 13;

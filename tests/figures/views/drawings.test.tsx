@@ -7,11 +7,11 @@ import { stockOf } from '../../../src/box/stock/stock.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { fields } from '../../../src/box/subjects/inputs.ts';
 import { BoardLayout } from '../../../src/figures/board/BoardLayout.tsx';
-import { CornerSection } from '../../../src/figures/box/CornerSection.tsx';
-import { Exploded } from '../../../src/figures/box/Exploded.tsx';
-import { Isometric } from '../../../src/figures/box/Isometric.tsx';
-import { LidOpenClosed } from '../../../src/figures/box/LidOpenClosed.tsx';
-import { Views } from '../../../src/figures/box/Views.tsx';
+import { CornerSection } from '../../../src/figures/views/CornerSection.tsx';
+import { Exploded } from '../../../src/figures/views/Exploded.tsx';
+import { Isometric } from '../../../src/figures/views/Isometric.tsx';
+import { LidOpenClosed } from '../../../src/figures/views/LidOpenClosed.tsx';
+import { Views } from '../../../src/figures/views/Views.tsx';
 import { format } from '../../../src/units/index.ts';
 import { exampleBox } from '../../box/reckoned-box.ts';
 
