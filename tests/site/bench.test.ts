@@ -150,6 +150,14 @@ test.describe('a part is taken', () => {
     await page.goto('my-box/#corners');
     await expect(heading(page)).toHaveText('Corners');
   });
+
+  test('by a link to one input, which leads to its control, also where that is folded', async ({ page }) => {
+    await open(page, 'my-box/#humidityDry');
+    await expect(heading(page)).toHaveText('Wood and air');
+    await expect(page.getByRole('textbox', { name: /^humidity at the driest/ })).toBeFocused();
+    await page.goto('my-box/#species');
+    await expect(page.getByRole('combobox', { name: 'wood', exact: true })).toBeFocused();
+  });
 });
 
 test.describe('the box turns', () => {

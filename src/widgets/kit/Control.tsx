@@ -114,7 +114,7 @@ function ChoiceControl({ name, chosen, store }: { name: ChoiceName; chosen: stri
     awake.value = true;
   }, []);
   return (
-    <div class="control">
+    <div class="control" data-input={name}>
       <label for={id}>{field.label}</label>
       <select
         id={id}

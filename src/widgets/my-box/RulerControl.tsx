@@ -85,7 +85,7 @@ export function RulerControl({ name, store, known }: Props) {
   const help = !number.message && field.help;
   const described = [message && `${id}m`, help && `${id}h`, `${id}b`].filter(Boolean).join(' ');
   return (
-    <div class="control ruler-control">
+    <div class="control ruler-control" data-input={name}>
       <label for={id}>
         {field.label}
         <HeardUnit kind={kind} system={system} />

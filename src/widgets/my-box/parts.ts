@@ -102,13 +102,11 @@ export const aboutPart: Readonly<Record<PartOfBench, string>> = {
 export const inputsIn = (part: PartOfBench, which: keyof Inputs, box: Box): readonly Input[] =>
   inputsOfParts[part][which].filter((input) => hasInput(input, box));
 
-/** The part under which an input stands; the things that go in and what has no field stand inside. */
-const partOfInput = (input: keyof Box | undefined): PartOfBench =>
+/** The part under which an input stands. */
+export const partOfInput = (input: string | undefined): PartOfBench | undefined =>
   partsOfBench.find((part) =>
-    ([...inputsOfParts[part].basic, ...inputsOfParts[part].more] as (keyof Box | undefined)[]).includes(
-      input,
-    ),
-  ) ?? 'inside';
+    ([...inputsOfParts[part].basic, ...inputsOfParts[part].more] as (string | undefined)[]).includes(input),
+  );
 
-/** Where a reader mends what cannot be built. */
-export const partOfRefusal = ({ field }: Refusal): PartOfBench => partOfInput(field);
+/** Where a reader mends what cannot be built; the things that go in and what has no field stand inside. */
+export const partOfRefusal = ({ field }: Refusal): PartOfBench => partOfInput(field) ?? 'inside';

@@ -2,7 +2,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { useLead } from '../kit/use-lead.ts';
 import { type Bench, choosePart } from './bench-state.ts';
-import { type PartOfBench, partsOfBench } from './parts.ts';
+import { leadToInput } from './lead-to-input.ts';
+import { type PartOfBench, partOfInput, partsOfBench } from './parts.ts';
 
 interface Places {
   /** Whether the page is laid out for a phone. */
@@ -27,14 +28,23 @@ export function usePart(bench: Bench, { isNarrow, begin }: Places) {
     heading.current?.focus({ preventScroll: isNarrow() });
   };
   useEffect(() => {
-    const named = () => partsOfBench.find((one) => location.hash === `#${one}`);
-    const first = named() ?? begin();
-    // Who has begun to type before the page was awake goes on there.
-    if (first && !beside.current?.contains(document.activeElement)) choosePart(bench, first);
+    /** A part by its name, or the one in which a named input stands. */
+    const named = () => {
+      const name = location.hash.slice(1);
+      return partsOfBench.find((one) => one === name) ?? partOfInput(name);
+    };
     const follow = () => {
       const part = named();
-      if (part) choosePart(bench, part);
+      if (!part) return;
+      choosePart(bench, part);
+      if (location.hash !== `#${part}` && beside.current) leadToInput(beside.current, location.hash.slice(1));
     };
+    // Who has begun to type before the page was awake goes on there.
+    if (!beside.current?.contains(document.activeElement)) {
+      const first = begin();
+      if (named()) follow();
+      else if (first) choosePart(bench, first);
+    }
     addEventListener('hashchange', follow);
     return () => removeEventListener('hashchange', follow);
   }, []);
