@@ -1,10 +1,12 @@
 /** What is worked out beside the page, in a worker: questions to the whole calculation that take longer than a frame. */
 
 import { type Bands, bandsOf } from '../../box/design/bands.ts';
+import { type NewBoxAnswers, newBox } from '../../box/design/new-box.ts';
 import { type Change, smallestChanges } from '../../box/design/smallest-change.ts';
 import { type OntoRuler, toRuler } from '../../box/design/to-ruler.ts';
 import { wholeModel } from '../../box/subjects/index.ts';
 import type { Box, NumberName } from '../../box/subjects/inputs.ts';
+import type { Refused } from '../../calc/core/refusal.ts';
 import { type RulerName, rulers } from '../../units/index.ts';
 
 /** Answers by the name of the question. All of it can be sent from a worker to a page. */
@@ -15,6 +17,8 @@ export interface Answers {
   changes: Change[];
   /** The whole box on a ruler. */
   'to-ruler': OntoRuler;
+  /** A box from three answers; the box of the question does not matter. */
+  'new-box': Box | Refused;
 }
 
 interface Asked {
@@ -22,6 +26,7 @@ interface Asked {
   /** Id of a check. */
   changes: { readonly of: string };
   'to-ruler': { readonly of?: undefined };
+  'new-box': { readonly of: NewBoxAnswers };
 }
 
 export type Question<Name extends keyof Answers = keyof Answers> = {
@@ -40,5 +45,7 @@ export function answer(question: Question): Answers[keyof Answers] {
     }
     case 'to-ruler':
       return toRuler(box, ruler);
+    case 'new-box':
+      return newBox(question.of, ruler);
   }
 }

@@ -77,7 +77,7 @@ export function reckon<Name extends keyof Answers>(question: Question<Name>): Pr
   const same = pending.get(key);
   if (same) return same as Promise<Answers[Name]>;
   const promised = new Promise<Answers[keyof Answers]>((done, failed) => {
-    const about = `${question.ask} ${question.of ?? ''}`;
+    const about = `${question.ask} ${typeof question.of === 'string' ? question.of : ''}`;
     waiting.get(about)?.failed(new Overtaken());
     waiting.set(about, { question: question as Question, key, done, failed });
     next();

@@ -87,6 +87,7 @@ export default function MyBox({ catalog, first, known, bands }: Props) {
         id={drawerId}
         open={drawer}
         store={store}
+        catalog={catalog}
         onName={() => document.getElementById(nameId)?.focus()}
         onCompare={(box) => {
           other.value = box;

@@ -9,6 +9,7 @@ import { Contents } from './Contents.tsx';
 import { CutList } from './CutList.tsx';
 import { Drawings } from './Drawings.tsx';
 import { MyBoxes } from './MyBoxes.tsx';
+import { NewBox } from './new-box/NewBox.tsx';
 import { Share } from './Share.tsx';
 import { SquarenessLines } from './SquarenessLines.tsx';
 
@@ -22,6 +23,7 @@ export const lateParts = {
   CutList,
   Drawings,
   MyBoxes,
+  NewBox,
   Share,
   SquarenessLines,
 };
