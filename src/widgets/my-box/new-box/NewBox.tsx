@@ -48,13 +48,12 @@ export function NewBox({ store, catalog, onDone }: Props) {
     species: species.value,
     air: { ...air, humidityToday: today.value ?? air.humidityToday },
   };
-  const made = useMadeBox(answers, shownRulers.value[system]);
+  const { box, refused, isNow } = useMadeBox(answers, shownRulers.value[system]);
   /** One drawing of each kind, of the example. */
   const drawings = useMemo(
     () => kinds.map((one) => <OpenBox key={one.kind} box={{ ...exampleFor(system), kind: one.kind }} />),
     [system],
   );
-  const { box, refused } = made.value;
   return (
     <div class="new-box">
       <div class="questions">
@@ -158,7 +157,7 @@ export function NewBox({ store, catalog, onDone }: Props) {
         )}
         {box && <BoxMade box={box} />}
         <p class="buttons">
-          <button type="button" disabled={!box} onClick={() => box && onDone(box)}>
+          <button type="button" disabled={!box || !isNow} onClick={() => box && onDone(box)}>
             put it on the bench
           </button>
         </p>

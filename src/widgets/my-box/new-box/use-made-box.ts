@@ -12,6 +12,8 @@ interface Made {
   readonly box?: Box;
   /** Why there is none for the present answers. */
   readonly refused?: string;
+  /** The answers it was made from. */
+  readonly key?: string;
 }
 
 export function useMadeBox(answers: NewBoxAnswers, ruler: Ruler) {
@@ -22,15 +24,15 @@ export function useMadeBox(answers: NewBoxAnswers, ruler: Ruler) {
     reckon({ ask: 'new-box', of: answers, box: exampleFor(ruler.system), ruler: ruler.name }).then(
       (found) => {
         if (!wanted) return;
-        made.value = isRefused(found) ? { refused: found.refused } : { box: found };
+        made.value = isRefused(found) ? { key, refused: found.refused } : { key, box: found };
       },
       (why: Error) => {
-        if (wanted && !(why instanceof Overtaken)) made.value = { refused: why.message };
+        if (wanted && !(why instanceof Overtaken)) made.value = { key, refused: why.message };
       },
     );
     return () => {
       wanted = false;
     };
   }, [key]);
-  return made;
+  return { ...made.value, isNow: made.value.key === key };
 }
