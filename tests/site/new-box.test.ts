@@ -55,6 +55,7 @@ test('by keys alone, with a thing of my own, in inches', async ({ page }) => {
   await length.press('Enter');
   await expect(made(page)).toContainText('It can be built');
   const put = made(page).getByRole('button', { name: 'put it on the bench' });
+  await expect(put).toBeEnabled();
   await put.focus();
   await page.keyboard.press('Enter');
   expect((await kept(page)).items).toMatchObject([{ length: 190.5 }]);
