@@ -41,7 +41,7 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
     /^stock\//,
     /^work\//,
   ],
-  figures: [/^parts\//, /^plot\//, /^(?!box\/|template\/)\w+\//, /^box\//, /^template\//],
+  figures: [/^parts\//, /^plot\//, /^(?!(box|template|views)\/)\w+\//, /^box\//, /^(template|views)\//],
   widgets: [
     /^kit\//,
     /^(lesson|rule)\//,

@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import type { NewBoxAnswers } from '../../../box/design/new-box.ts';
 import { exampleFor, isExample } from '../../../box/subjects/example.ts';
-import { type Box, fields } from '../../../box/subjects/inputs.ts';
+import type { Box } from '../../../box/subjects/inputs.ts';
 import { shownRulers } from '../../../figures/parts/my-ruler.ts';
 import { kindsOfClimate } from '../../../notebook/year.ts';
 import type { Store } from '../../kit/use-store.ts';
@@ -12,9 +12,10 @@ import { DirectNumber } from '../DirectNumber.tsx';
 import { Sizes } from '../Sizes.tsx';
 import { AirQuestion, airOf } from './AirQuestion.tsx';
 import { BoxMade, OpenBox } from './BoxMade.tsx';
-import { kinds, ownThing, thingsOf, usualWoods } from './choices.ts';
+import { kinds, ownThing, thingsOf } from './choices.ts';
 import { Tiles } from './Tiles.tsx';
 import { useMadeBox } from './use-made-box.ts';
+import { WoodQuestion } from './WoodQuestion.tsx';
 
 interface Props {
   store: Store;
@@ -23,10 +24,7 @@ interface Props {
 }
 
 const mine = 'my own';
-/** Sizes of one's own thing, mm. */
-const [least, most] = [5, 600];
 const sides = ['length', 'width', 'height'] as const;
-const woods = fields.species.options as Readonly<Record<string, string>>;
 
 export function NewBox({ store, catalog, onDone }: Props) {
   const system = store.units.value;
@@ -86,8 +84,8 @@ export function NewBox({ store, catalog, onDone }: Props) {
                   label={side}
                   kind="length"
                   value={own.value[side]}
-                  low={least}
-                  high={most}
+                  low={5}
+                  high={600}
                   system={system}
                   set={(value) => {
                     own.value = { ...own.value, [side]: value };
@@ -111,31 +109,12 @@ export function NewBox({ store, catalog, onDone }: Props) {
             kind.value = value;
           }}
         />
-        <Tiles
-          number={3}
-          question="Which wood?"
-          tiles={usualWoods.map((value) => ({ value, label: woods[value] }))}
-          chosen={species.value}
+        <WoodQuestion
+          species={species.value}
           choose={(value) => {
             species.value = value;
           }}
-        >
-          <label class="another-wood">
-            another wood{' '}
-            <select
-              value={species.value}
-              onChange={({ currentTarget }) => {
-                species.value = currentTarget.value as Box['species'];
-              }}
-            >
-              {Object.entries(woods).map(([id, name]) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </label>
-        </Tiles>
+        />
         <AirQuestion
           climate={climate.value}
           air={answers.air}
