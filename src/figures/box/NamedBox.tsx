@@ -10,7 +10,7 @@ import { type Around, type LabelPlace, labelPlaces, spotsOnScreen } from './labe
 import type { PartOfBox } from './parts-of-box.ts';
 
 /** Keep in step with `styles/rules.css`. */
-const sheet: Around = { width: 640, height: 430, beside: 132, above: 10 };
+const sheet: Around = { width: 600, height: 430, beside: 124, above: 10 };
 /** Air around what is seen, for heavy edges: a share of its width. */
 const edge = 0.01;
 

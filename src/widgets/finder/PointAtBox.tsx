@@ -1,14 +1,16 @@
 /**
  * Rules found by pointing at the reader's box: the drawing, the names of its parts, and beside them the rules of the part
- * that is chosen. The example is drawn while the page is built; another box, or another part of it, as soon as what draws
- * it is there.
+ * that is chosen. The example is drawn while the page is built, for readers of either unit; another box, or another part of it,
+ * as soon as what draws it is there.
  */
 import { useComputed, useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { isExample } from '../../box/subjects/example.ts';
 import { verdicts, wholeModel } from '../../box/subjects/index.ts';
 import type { LabelPlace } from '../../figures/box/label-places.ts';
 import type { Named } from '../../figures/box/NamedBox.tsx';
+import type { UnitSystem } from '../../units/index.ts';
 import { href } from '../kit/href.ts';
 import { useStore } from '../kit/use-store.ts';
 import { NamesOfParts } from './NamesOfParts.tsx';
@@ -26,9 +28,9 @@ interface Props {
   parts: readonly PartOfRules[];
   /** The part to begin with, by its anchor. */
   first: string;
-  /** Where the names stand beside the drawing of the example. */
-  places: readonly LabelPlace[];
-  /** The drawing of the example with the first part chosen. */
+  /** Where the names stand beside the drawings of the example. */
+  places: Readonly<Record<UnitSystem, readonly LabelPlace[]>>;
+  /** The example with the first part chosen, in mm and in inches. */
   children?: ComponentChildren;
 }
 
@@ -41,7 +43,6 @@ export default function PointAtBox({ rules, parts, first, places, children }: Pr
     linesOf(rules, verdicts(store.values.value), store.values.value.accepted),
   ).value;
 
-  const built = useRef(values);
   const last = useRef<Named>();
   const fetchDrawing = () => {
     if (typeof late.peek() === 'object') return;
@@ -55,7 +56,7 @@ export default function PointAtBox({ rules, parts, first, places, children }: Pr
     );
   };
   useEffect(() => {
-    if (values !== built.current || chosen.value !== first) fetchDrawing();
+    if (!isExample(values) || chosen.value !== first) fetchDrawing();
   }, [values, chosen.value]);
   const draws = typeof late.value === 'object' ? late.value : undefined;
   // A box that cannot be built leaves the last one that could.
@@ -85,13 +86,12 @@ export default function PointAtBox({ rules, parts, first, places, children }: Pr
       <div class="pointed" ref={store.ref as never}>
         <div class="pointed-sheet">
           {/* biome-ignore lint/a11y/useKeyWithClickEvents: the names beside it are the way for keys. */}
-          {/* biome-ignore lint/a11y/noStaticElementInteractions: as above. */}
           <div class="touched" onClick={take} onPointerOver={fetchDrawing}>
             {named && draws ? <draws.NamedBox named={named} chosen={part?.drawn} /> : children}
           </div>
           <NamesOfParts
             parts={parts}
-            places={named?.places ?? places}
+            places={named?.places ?? places[store.units.value]}
             chosen={chosen.value}
             lines={lines}
             onPart={choose}
