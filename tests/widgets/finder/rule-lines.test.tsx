@@ -61,7 +61,13 @@ const listed = (id: string): ListedRule => ({
   parts: ['lid'],
 });
 const says = (rule: string, id: string, state: string) =>
-  ({ check: { rule, id, kind: 'length', usual: [0, 2] }, state, measured: 1, usual: [0, 2], because: '' }) as never;
+  ({
+    check: { rule, id, kind: 'length', usual: [0, 2] },
+    state,
+    measured: 1,
+    usual: [0, 2],
+    because: '',
+  }) as never;
 const order = (lines: readonly RuleLine[]) => lines.map(({ rule }) => rule.id);
 
 test('warnings stand on top, what breaks first; then what has a number; then the rest, each in the order of the work', () => {
