@@ -11,6 +11,8 @@ import type { PartOfBox } from './parts-of-box.ts';
 
 /** Keep in step with `styles/rules.css`. */
 const sheet: Around = { width: 600, height: 430, beside: 124, above: 10 };
+/** Kept free below the names: there stands what names the whole box. px */
+const low = 54;
 /** Air around what is seen, for heavy edges: a share of its width. */
 const edge = 0.01;
 
@@ -40,7 +42,7 @@ export interface Named {
 export function namedOf(design: Design): Named | undefined {
   if (design.parts.length === 0) return undefined;
   const picture = cropped(benchPicture(design, 'open', 0, 0));
-  return { design, picture, places: labelPlaces(spotsOnScreen(picture, sheet), sheet.height) };
+  return { design, picture, places: labelPlaces(spotsOnScreen(picture, sheet), sheet.height - low) };
 }
 
 /** @param chosen none: all of it in full wood */
