@@ -40,6 +40,13 @@ export const bundles = [
     test: sources(`(calc|box/subjects|figures|widgets/subjects)/(${names.join('|')})`),
     minShareCount,
   })),
+  // All subjects together: the page of all rules judges by them without what builds and draws the box.
+  {
+    name: 'whole',
+    test: /[\\/]src[\\/]box[\\/]subjects[\\/]index\.ts/,
+    tags: ['$initial' as const],
+    minShareCount,
+  },
   // What the bench of my box draws with from the start; it is shared with the build sheet and the templates.
   {
     name: 'box',

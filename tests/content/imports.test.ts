@@ -35,7 +35,7 @@ describe('imports', () => {
     expect(fault('box/core/field.ts', '../subjects/inputs.ts')).toMatch('goes up');
     expect(fault('box/subjects/lid/results.ts', '../index.ts')).toMatch('goes up');
     expect(fault('box/design/walls.ts', '../work/step.ts')).toMatch('goes up');
-    expect(fault('widgets/kit/Control.tsx', '../my-box/Sizes.tsx')).toMatch('goes up');
+    expect(fault('widgets/kit/Control.tsx', '../my-box/PartSize.tsx')).toMatch('goes up');
     expect(fault('calc/movement/panel.ts', '../lid/run.ts')).toMatch('movement comes before lid');
     expect(fault('box/subjects/size/results.ts', '../walls/results.ts')).toMatch('size comes before walls');
   });

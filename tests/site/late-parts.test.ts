@@ -21,7 +21,7 @@ const fromTheStart = new Set(namesIn(/\bfrom\s*[`'"]\.\/([^`'"]+)[`'"]/g));
 /** Every file that some script fetches late. */
 const late = [
   ...new Set(fetched.filter((name) => !fromTheStart.has(name))),
-  ...readdirSync(dist).filter((name) => /^(relations|ask)-/.test(name)),
+  ...readdirSync(dist).filter((name) => /^(relations|ask|rules)-/.test(name)),
 ].sort();
 
 /** Keeps the late files from a page until they are given back. @returns their names, as far as they were asked for */
@@ -155,6 +155,21 @@ test('every file that is fetched late has a step that says so when it is missing
     await expect(way).toHaveText(/^Tea box: \w+ things to look at$/);
   });
 
+  await test.step('the reader’s own box and the texts of rules, on the page of all rules', async () => {
+    giveBack = await keepBack(page, asked);
+    await open(page, 'rules/');
+    const walls = page.locator('.named-parts').getByRole('link', { name: 'walls' });
+    await walls.click();
+    await expect(page.locator('.pointed').getByRole('status')).toContainText('could not be fetched');
+    await expect(page.locator('.rules-beside section:visible')).toHaveAttribute('id', 'walls');
+    await page.locator('#a-z > summary').click();
+    await expect(page.locator('#a-z .message')).toContainText('could not be fetched');
+    await giveBack();
+    await page.locator('.named-parts').getByRole('link', { name: 'bottom' }).click();
+    await expect(page.locator('.pointed').getByRole('status')).toHaveCount(0);
+    await expect(page.locator('.pointed .bench-box .spoken')).toContainText('Marked: the bottom');
+  });
+
   await test.step('the answers to a question', async () => {
     giveBack = await keepBack(page, asked);
     await open(page, 'sources/');
@@ -191,6 +206,8 @@ for (const path of ['', 'lessons/proportion/', 'my-box/', 'build-sheet/', 'templ
   }) => {
     await page.route('**/_astro/*.js*', (route) => route.abort());
     await page.goto(path);
+    // What is folded tries once it is opened.
+    if (path === 'rules/') await page.locator('#a-z > summary').click();
     const words = page.getByText('could not be fetched');
     // Each part tries twice before it gives up.
     const parts = page.locator('astro-island:has(input, select, textarea, button)');

@@ -1,15 +1,16 @@
 /** The first line of an answer: my number large, with the mark of the rule beside it where it is a small one; under it the usual range. */
+import { numberAndMark } from '../kit/told.tsx';
 import type { BothTexts } from './entry.ts';
 import type { Shown } from './shown.ts';
 import { textsOf } from './texts.ts';
 
 /** "0.039 in, a strong 1/32": the number, and what a rule shows of it. */
 function Large({ text }: { text: string }) {
-  const [number, ...mark] = text.split(', ');
+  const [number, mark] = numberAndMark(text);
   return (
     <>
       <b>{number}</b>
-      {mark.length > 0 && <small>, {mark.join(', ')}</small>}
+      {mark && <small>, {mark}</small>}
     </>
   );
 }

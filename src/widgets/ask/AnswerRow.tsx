@@ -3,10 +3,10 @@ import { useId } from 'preact/hooks';
 import type { Verdict } from '../../box/core/verdict.ts';
 import { href } from '../kit/href.ts';
 import { Phrase } from '../kit/Phrase.tsx';
+import { StateTag } from '../kit/StateTag.tsx';
 import { InBoth, stateWords } from '../kit/told.tsx';
 import { AnswerNumber } from './AnswerNumber.tsx';
 import { type Entry, kindWords } from './entry.ts';
-import { StateTag } from './StateTag.tsx';
 import type { Shown } from './shown.ts';
 
 /** What a rule says of the box, in full; the number is left out where it stands beside it already. */

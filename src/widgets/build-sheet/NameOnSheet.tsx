@@ -1,8 +1,8 @@
 /** The name of the box, to change on the sheet that carries it. */
 import { useId } from 'preact/hooks';
 import { fields } from '../../box/subjects/inputs.ts';
+import { TextInput } from '../kit/TextInput.tsx';
 import type { Store } from '../kit/use-store.ts';
-import { TextInput } from '../my-box/TextInput.tsx';
 
 export function NameOnSheet({ store }: { store: Store }) {
   const id = useId();

@@ -2,7 +2,7 @@
 
 import { useComputed, useSignal } from '@preact/signals';
 import MiniSearch from 'minisearch';
-import { useId, useMemo } from 'preact/hooks';
+import { useEffect, useId } from 'preact/hooks';
 import { href } from '../kit/href.ts';
 
 export interface RuleSummary {
@@ -13,27 +13,48 @@ export interface RuleSummary {
   parts: string[];
   evidence: string[];
   usual: { mm: string; inch: string };
-  /** Further text to search in. */
-  words: string;
 }
 
 const unique = (words: string[]) => [...new Set(words)];
 
-export default function RuleFinder({ rules }: { rules: RuleSummary[] }) {
+interface Props {
+  rules: RuleSummary[];
+  /** Address of the texts of the rules. */
+  textsAt: string;
+}
+
+export default function RuleFinder({ rules, textsAt }: Props) {
   const typed = useSignal('');
   const stage = useSignal('');
   const part = useSignal('');
   const evidence = useSignal('');
-  const index = useMemo(() => {
-    const search = new MiniSearch<RuleSummary>({
+  /** By rule. */
+  const texts = useSignal<Readonly<Record<string, string>> | 'missing' | undefined>(undefined);
+  useEffect(() => {
+    fetch(textsAt)
+      .then((answer) => (answer.ok ? answer.json() : Promise.reject(answer)))
+      .then(
+        (found: Readonly<Record<string, string>>) => {
+          texts.value = found;
+        },
+        () => {
+          texts.value = 'missing';
+        },
+      );
+  }, [textsAt]);
+  const index = useComputed(() => {
+    const search = new MiniSearch<RuleSummary & { words: string }>({
       fields: ['title', 'claim', 'stage', 'words'],
       searchOptions: { boost: { title: 4, claim: 2 }, prefix: true, fuzzy: 0.2, combineWith: 'AND' },
     });
-    search.addAll(rules);
+    const known = typeof texts.value === 'object' ? texts.value : {};
+    search.addAll(rules.map((rule) => ({ ...rule, words: known[rule.id] ?? '' })));
     return search;
-  }, [rules]);
+  });
   const found = useComputed(() => {
-    const order = typed.value.trim() ? index.search(typed.value).map(({ id }) => id as string) : undefined;
+    const order = typed.value.trim()
+      ? index.value.search(typed.value).map(({ id }) => id as string)
+      : undefined;
     const listed = order ? order.map((id) => rules.find((rule) => rule.id === id)!) : rules;
     return listed.filter(
       (rule) =>
@@ -90,6 +111,9 @@ export default function RuleFinder({ rules }: { rules: RuleSummary[] }) {
           </li>
         ))}
       </ul>
+      {texts.value === 'missing' && (
+        <p class="message">The texts of the rules could not be fetched: titles and claims are searched.</p>
+      )}
       {found.value.length === 0 && <p>No rule fits all of this. Clear one of the fields.</p>}
     </>
   );

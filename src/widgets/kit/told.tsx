@@ -10,6 +10,12 @@ export const stateWords: Readonly<Record<State, readonly [mark: string, word: st
   unknown: ['?', 'cannot be judged'],
 };
 
+/** "0.047 in, half way from 1/32 to 1/16": the number, and the mark of the rule beside it. */
+export const numberAndMark = (measured: string): readonly [number: string, mark: string] => {
+  const [number = '', ...mark] = measured.split(', ');
+  return [number, mark.join(', ')];
+};
+
 /** The worst first, so that a reader on a phone sees it without scrolling. */
 export const worstFirst = (one: Verdict, other: Verdict): number =>
   order.indexOf(one.state) - order.indexOf(other.state);

@@ -1,8 +1,8 @@
 /** The way to leave a rule on purpose: the reader's reason, which goes onto the build sheet. */
 import { useId } from 'preact/hooks';
 import { fields } from '../../box/subjects/inputs.ts';
+import { TextInput } from '../kit/TextInput.tsx';
 import type { Store } from '../kit/use-store.ts';
-import { TextInput } from './TextInput.tsx';
 
 export function Accept({ check, store }: { check: string; store: Store }) {
   const id = useId();

@@ -3,9 +3,9 @@ import { type NumberField, printOf } from '../../box/core/field.ts';
 import type { Stretch } from '../../box/design/trials.ts';
 import { verdicts } from '../../box/subjects/index.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { Mark } from '../kit/Mark.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { Fold } from './Fold.tsx';
-import { Mark } from './Mark.tsx';
 import type { ShownBands } from './use-bands.ts';
 import { WhyRules } from './WhyRules.tsx';
 

@@ -7,17 +7,17 @@ import { useMemo } from 'preact/hooks';
 import type { Design } from '../../box/design/design.ts';
 import { BenchBox } from '../../figures/box/BenchBox.tsx';
 import { benchPicture } from '../../figures/box/bench-picture.ts';
+import { Leaders } from '../../figures/box/Leaders.tsx';
+import { labelPlaces, spotsOnScreen } from '../../figures/box/label-places.ts';
 import { type PartOfBox, partsOfBox } from '../../figures/box/parts-of-box.ts';
 import { sideOfBox } from '../../figures/box/side-of-box.ts';
+import type { Count } from '../kit/Mark.tsx';
 import type { Bench } from './bench-state.ts';
-import { Leaders } from './Leaders.tsx';
-import { labelPlaces } from './label-places.ts';
 import { PartNames } from './PartNames.tsx';
 import type { PartOfBench } from './parts.ts';
 import { useRings } from './use-rings.ts';
 import { useSize } from './use-size.ts';
 import { useTouch } from './use-touch.ts';
-import type { Count } from './warnings.ts';
 
 interface Props {
   bench: Bench;
@@ -48,16 +48,8 @@ export function BoxOnBench({ bench, design, counts, onPart }: Props) {
 
   // Where the drawing lies on the screen.
   const { width, height } = size.value;
-  const [left, top, wide, high] = now.sheet;
   const beside = besideOf(width);
-  const room = [width - 2 * beside, height - 2 * above] as const;
-  const scale = Math.min(room[0] / wide, room[1] / high);
-  const onScreen = ([x, y]: readonly [number, number]) =>
-    [width / 2 + (x - left - wide / 2) * scale, height / 2 + (y - top - high / 2) * scale] as const;
-  const spots = Object.fromEntries(
-    Object.entries(now.spots).map(([name, { at, hidden }]) => [name, { at: onScreen(at), hidden }]),
-  ) as typeof now.spots;
-  const places = labelPlaces(spots, height);
+  const places = labelPlaces(spotsOnScreen(now, { width, height, beside, above }), height);
 
   return (
     <>

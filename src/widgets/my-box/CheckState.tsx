@@ -1,8 +1,8 @@
 /** The state of the checks in a line under the drawing on a phone: it leads to all warnings. */
 import type { ReadonlySignal } from '@preact/signals';
+import { Mark } from '../kit/Mark.tsx';
 import { Arrow } from './Arrow.tsx';
 import { type Bench, turnBy } from './bench-state.ts';
-import { Mark } from './Mark.tsx';
 import { countOf, type Judged } from './warnings.ts';
 
 interface Props {

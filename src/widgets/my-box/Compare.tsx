@@ -8,8 +8,8 @@ import { verdicts } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
 import { fields } from '../../box/subjects/inputs.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { Sizes } from '../../figures/parts/Sizes.tsx';
 import { countOf } from '../kit/told.tsx';
-import { Sizes } from './Sizes.tsx';
 
 const same = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
 

@@ -1,8 +1,8 @@
 /** What goes in, in a line or two; the list to change it is behind a fold. */
 import type { ComponentChildren } from 'preact';
+import { Sizes } from '../../figures/parts/Sizes.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { Fold } from './Fold.tsx';
-import { Sizes } from './Sizes.tsx';
 
 export function ContentsInShort({ store, children }: { store: Store; children: () => ComponentChildren }) {
   const { items, contentsLength, contentsWidth, contentsHeight } = store.values.value;

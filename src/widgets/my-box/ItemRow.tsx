@@ -3,9 +3,9 @@ import { useId, useRef } from 'preact/hooks';
 import type { Item } from '../../box/core/field.ts';
 import { itemLimits } from '../../notebook/settle.ts';
 import { fieldUnit, type Kind, type UnitSystem } from '../../units/index.ts';
+import { TextInput } from '../kit/TextInput.tsx';
 import { HeardUnit } from '../kit/Unit.tsx';
 import { useTypedNumber } from '../kit/use-typed-number.ts';
-import { TextInput } from './TextInput.tsx';
 
 interface Props {
   item: Item;

@@ -2,11 +2,11 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { Values } from '../../box/subjects/index.ts';
+import type { Count } from '../kit/Mark.tsx';
+import { CountMark } from '../kit/Mark.tsx';
 import { Arrow } from './Arrow.tsx';
-import { CountMark } from './Mark.tsx';
 import { PartSize } from './PartSize.tsx';
 import { nameOfPart, type PartOfBench, partsOfBench } from './parts.ts';
-import type { Count } from './warnings.ts';
 
 interface Props {
   part: PartOfBench;

@@ -1,11 +1,11 @@
 /** The names of all parts, each with its size and its warnings: round the drawing, or as a list. */
 import type { Values } from '../../box/subjects/index.ts';
+import type { LabelPlace } from '../../figures/box/label-places.ts';
 import { partsOfBox } from '../../figures/box/parts-of-box.ts';
-import type { LabelPlace } from './label-places.ts';
-import { CountMark } from './Mark.tsx';
+import type { Count } from '../kit/Mark.tsx';
+import { CountMark } from '../kit/Mark.tsx';
 import { PartSize } from './PartSize.tsx';
 import { nameOfPart, type PartOfBench, partsOfBench } from './parts.ts';
-import type { Count } from './warnings.ts';
 
 interface Props {
   /** Of those that stand round the drawing. */

@@ -2,8 +2,8 @@
 import type { Values } from '../../box/subjects/index.ts';
 import { fields } from '../../box/subjects/inputs.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { Sizes } from '../../figures/parts/Sizes.tsx';
 import type { PartOfBench } from './parts.ts';
-import { Sizes } from './Sizes.tsx';
 
 const opens = { sliding: 'slides', 'lift-off': 'lifts off', sawn: 'hinged' } as const;
 const joints = {

@@ -8,13 +8,13 @@ import type { Design } from '../../box/design/design.ts';
 import { aspectOf, Glass } from '../../figures/box/glass/Glass.tsx';
 import { isPlanned, panesOf } from '../../figures/box/glass/panes.ts';
 import { poses } from '../../figures/box/poses.ts';
+import type { Count } from '../kit/Mark.tsx';
 import { Arrow } from './Arrow.tsx';
 import { BoxOnBench } from './BoxOnBench.tsx';
 import { type Bench, tipBy, turnBy } from './bench-state.ts';
 import { useLate } from './Late.tsx';
 import { nameOfPart, type PartOfBench } from './parts.ts';
 import { useSize } from './use-size.ts';
-import type { Count } from './warnings.ts';
 
 interface Props {
   bench: Bench;

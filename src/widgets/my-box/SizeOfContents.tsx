@@ -2,7 +2,7 @@
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import { fitsBlock, isLaid, waysToLie, whyNoWay } from '../../box/design/ways-to-lie.ts';
 import type { Values } from '../../box/subjects/index.ts';
-import { Sizes } from './Sizes.tsx';
+import { Sizes } from '../../figures/parts/Sizes.tsx';
 
 /** `of`: the box, as far as the drawings follow it: to search for ways to lie takes longer than a frame. */
 export function SizeOfContents({ of }: { of: ReadonlySignal<Values> }) {

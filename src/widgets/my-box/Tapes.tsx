@@ -3,10 +3,10 @@
  * nothing moves under the hand. Warnings that one change mends share a tape.
  */
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { Mark } from '../kit/Mark.tsx';
 import { useLead } from '../kit/use-lead.ts';
 import type { Store } from '../kit/use-store.ts';
 import type { Mends } from './find-mends.ts';
-import { Mark } from './Mark.tsx';
 import { isSame, type Mend } from './mend.ts';
 import { nameOfPart, type PartOfBench } from './parts.ts';
 import { Tape } from './Tape.tsx';

@@ -9,8 +9,8 @@ import { change, currentBox, redo, undo } from '../../notebook/current.ts';
 import { canRedo, canUndo, lastStep } from '../../notebook/history.ts';
 import { isSaving } from '../../notebook/storage.ts';
 import { href } from '../kit/href.ts';
+import { TextInput } from '../kit/TextInput.tsx';
 import type { Store } from '../kit/use-store.ts';
-import { TextInput } from './TextInput.tsx';
 
 /** What opens below the top. */
 export type Drawer = 'new box' | 'my boxes' | 'share';

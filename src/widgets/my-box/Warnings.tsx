@@ -4,9 +4,9 @@
  */
 import type { ReadonlySignal } from '@preact/signals';
 import { useLayoutEffect } from 'preact/hooks';
+import { Mark } from '../kit/Mark.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { Fold } from './Fold.tsx';
-import { Mark } from './Mark.tsx';
 import type { PartOfBench } from './parts.ts';
 import { RuleLines } from './RuleLines.tsx';
 import { Tapes } from './Tapes.tsx';

@@ -2,10 +2,10 @@
 import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import { blockOf, isLaid, waysToLie } from '../../box/design/ways-to-lie.ts';
 import type { Values } from '../../box/subjects/index.ts';
+import { Sizes } from '../../figures/parts/Sizes.tsx';
 import { Arrangement } from '../../figures/size/Arrangement.tsx';
 import { format } from '../../units/index.ts';
 import type { Store } from '../kit/use-store.ts';
-import { Sizes } from './Sizes.tsx';
 
 /** How many ways are shown before the reader asks for more. */
 const few = 4;

@@ -2,6 +2,7 @@
 import type { Verdict } from '../../box/core/verdict.ts';
 import type { Refusal } from '../../box/design/refusal.ts';
 import type { Values } from '../../box/subjects/index.ts';
+import type { Count } from '../kit/Mark.tsx';
 import { partOfCheck } from './part-of-check.ts';
 import { type PartOfBench, partOfRefusal } from './parts.ts';
 
@@ -64,12 +65,6 @@ export function judgedOf(
     unknown: verdicts.filter(({ state }) => state === 'unknown'),
     kept: verdicts.filter(({ state }) => state === 'usual'),
   };
-}
-
-/** How many of the warnings break something, and how many are to be looked at. */
-export interface Count {
-  readonly breaks: number;
-  readonly looks: number;
 }
 
 export const countOf = (warnings: readonly Warning[]): Count => {

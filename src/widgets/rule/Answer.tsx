@@ -7,7 +7,7 @@ import type { ResultName, Values } from '../../box/subjects/index.ts';
 import { fields, hasInput, type NumberName } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import { OwnUnits } from '../kit/OwnUnits.tsx';
-import { InBoth, stateWords } from '../kit/told.tsx';
+import { InBoth, numberAndMark, stateWords } from '../kit/told.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { ChangeIt } from './ChangeIt.tsx';
 import { choicesOf } from './choices-of.ts';
@@ -19,9 +19,6 @@ interface Props {
   store: Store;
   model: Model;
 }
-
-/** "0.047 in, half way from 1/32 to 1/16": the number, and the mark of the rule beside it. */
-const numberAndMark = (text: string) => text.split(/, (.*)/);
 
 /** Inputs of a number that are named beside it. */
 const most = 3;
@@ -42,9 +39,9 @@ export function Answer({ verdict, store, model }: Props) {
       </p>
       {state !== 'unknown' && (
         <p class="answer-number">
-          <InBoth verdict={verdict} part={({ measured }) => numberAndMark(measured)[0]!} />{' '}
+          <InBoth verdict={verdict} part={({ measured }) => numberAndMark(measured)[0]} />{' '}
           <small>
-            <InBoth verdict={verdict} part={({ measured }) => numberAndMark(measured)[1] ?? ''} />
+            <InBoth verdict={verdict} part={({ measured }) => numberAndMark(measured)[1]} />
           </small>
         </p>
       )}

@@ -4,7 +4,6 @@ import type { ComponentChild } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { exampleBox } from '../../../src/box/subjects/example.ts';
-import { type Box, fields } from '../../../src/box/subjects/inputs.ts';
 import { plainly } from '../../../src/box/work/say.ts';
 import type { Entry } from '../../../src/widgets/ask/entry.ts';
 import { type Own, ownOf } from '../../../src/widgets/ask/own.ts';
@@ -18,34 +17,10 @@ import { textsOf } from '../../../src/widgets/ask/texts.ts';
 import BuildSheet from '../../../src/widgets/build-sheet/BuildSheet.tsx';
 import { Amounts, GapTable, SetUps } from '../../../src/widgets/build-sheet/WorkTables.tsx';
 import { PartsTable } from '../../../src/widgets/my-box/PartsTable.tsx';
+import { anyBox } from '../../box/any-box.ts';
 import { askFile } from './site-words.ts';
 
 const systems = ['mm', 'inch'] as const;
-
-/** The example with other choices, and some of its numbers anywhere in their fields. */
-const anyBox: fc.Arbitrary<Box> = fc
-  .tuple(
-    fc.record(
-      Object.fromEntries(
-        Object.entries(fields).flatMap(([name, field]) =>
-          field.type === 'choice' ? [[name, fc.constantFrom(...Object.keys(field.options))]] : [],
-        ),
-      ),
-    ),
-    fc.array(
-      fc
-        .constantFrom(...Object.entries(fields))
-        .chain(([name, field]) =>
-          field.type === 'number'
-            ? fc
-                .double({ min: field.low, max: field.high, noNaN: true })
-                .map((value) => [name, value] as const)
-            : fc.constant([name, exampleBox[name as keyof Box]] as const),
-        ),
-      { maxLength: 4 },
-    ),
-  )
-  .map(([choices, numbers]) => ({ ...exampleBox, ...choices, ...Object.fromEntries(numbers) }) as Box);
 
 /** Rows or lines of a drawn part of the sheet, as a reader of these units sees them. */
 function rowsOf(part: ComponentChild, of: 'tr' | 'li', system: 'mm' | 'inch'): readonly string[] {

@@ -1,9 +1,9 @@
 /** The names round the drawing never lie on one another, whatever they name. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { labelPlaces } from '../../../src/figures/box/label-places.ts';
 import { type PartOfBox, partsOfBox } from '../../../src/figures/box/parts-of-box.ts';
 import type { Spot } from '../../../src/figures/box/spots.ts';
-import { labelPlaces } from '../../../src/widgets/my-box/label-places.ts';
 
 const place = fc.tuple(
   fc.double({ min: 0, max: 800, noNaN: true }),

@@ -1,6 +1,8 @@
 /** Where the names of the parts stand beside the box: in two columns, each near what it names, none on another. px. */
-import { type PartOfBox, partsOfBox } from '../../figures/box/parts-of-box.ts';
-import type { Spot } from '../../figures/box/spots.ts';
+
+import type { BenchPicture } from './bench-picture.ts';
+import { type PartOfBox, partsOfBox } from './parts-of-box.ts';
+import type { Spot } from './spots.ts';
 
 export interface LabelPlace {
   readonly part: PartOfBox;
@@ -10,6 +12,32 @@ export interface LabelPlace {
   /** What it points at. */
   readonly spot: readonly [x: number, y: number];
   readonly hidden: boolean;
+}
+
+/** Room for the drawing and the names beside it. px */
+export interface Around {
+  readonly width: number;
+  readonly height: number;
+  /** Left free for names at each side, and for air above and below. */
+  readonly beside: number;
+  readonly above: number;
+}
+
+/** Where the spots of a picture lie on the screen, when its sheet is made as large as there is room and set in the middle. */
+export function spotsOnScreen(
+  { sheet: [left, top, wide, high], spots }: Pick<BenchPicture, 'sheet' | 'spots'>,
+  { width, height, beside, above }: Around,
+): BenchPicture['spots'] {
+  const scale = Math.min((width - 2 * beside) / wide, (height - 2 * above) / high);
+  return Object.fromEntries(
+    Object.entries(spots).map(([part, { at, hidden }]) => [
+      part,
+      {
+        at: [width / 2 + (at[0] - left - wide / 2) * scale, height / 2 + (at[1] - top - high / 2) * scale],
+        hidden,
+      },
+    ]),
+  ) as unknown as BenchPicture['spots'];
 }
 
 /** Height of a label with its size and the count of warnings. */

@@ -1,5 +1,10 @@
 /** The mark of a state, always beside its word or its count: drawn, so that no face need be fetched for it. */
-import type { Count } from './warnings.ts';
+
+/** How many of some warnings break something, and how many are to be looked at. */
+export interface Count {
+  readonly breaks: number;
+  readonly looks: number;
+}
 
 const shapes = {
   kept: 'M1.5 6.5L4.5 9.5L10.5 2.5',

@@ -1,7 +1,8 @@
 /** The lines from the names of the parts to what they name; dashed to what is hidden. */
-import type { PartOfBox } from '../../figures/box/parts-of-box.ts';
+
 import { toDecimals } from '../../units/index.ts';
 import { type LabelPlace, nameMiddle } from './label-places.ts';
+import type { PartOfBox } from './parts-of-box.ts';
 
 interface Props {
   places: readonly LabelPlace[];

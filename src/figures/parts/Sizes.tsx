@@ -1,5 +1,5 @@
 /** Several lengths in a row, in the reader's units: "172 mm × 112 mm × 56 mm". */
-import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { Quantity } from './Quantity.tsx';
 
 interface Props {
   /** mm */
