@@ -17,10 +17,10 @@ const text = textSize(width);
 /** Half the height of the plot. */
 const plot = 32;
 
-/** A fading swing as half waves, each a parabola: `first` is its first height, `pitch` against the thin bottom. */
-function fadingSwing(y: number, pitch: number, first: number): string {
-  const halves = Math.floor(2 * swings * pitch);
-  const step = width / (2 * swings * pitch);
+/** A fading swing as half waves, each a parabola: `first` is its first height, `pitch` against `slow` swings in the `length`. */
+export function fadingSwing(y: number, pitch: number, first: number, length = width, slow = swings): string {
+  const halves = Math.floor(2 * slow * pitch);
+  const step = length / (2 * slow * pitch);
   let path = `M0 ${y}`;
   for (let half = 0; half < halves; half++) {
     const height = first * Math.exp((-Math.PI * loss * (half + 0.5)) / 2);

@@ -4,20 +4,11 @@ import { bendsAsBeam } from '../../calc/walls/side-push.ts';
 import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';
+import { bendingLine, free, held } from './bending-line.ts';
 
 /** Most the drawn deflection may take of the length; beyond it the next smaller magnification is used. */
 const most = 0.36;
 const magnifications = [100, 10, 1] as const;
-
-/** Half of a bending line as a cubic Bézier curve, which these cubics are exactly: heights of its four points. */
-const free = [0, 0.5, 1, 1] as const;
-const held = [0, 0, 1, 1] as const;
-
-function bendingLine(shape: readonly number[], x: number, y: number, length: number, sag: number): string {
-  const third = length / 6;
-  const [, b = 0, c = 0] = shape;
-  return `M${x} ${y}c${third} ${b * sag} ${2 * third} ${c * sag} ${3 * third} ${sag}s${2 * third} ${(b - 1) * sag} ${3 * third} ${-sag}`;
-}
 
 export function SidePush({ values: v }: { values: Values }) {
   const { outsideLength: length, insideLength: span, wall } = v;

@@ -10,6 +10,7 @@ import { StepError } from '../../../figures/joints/StepError.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
+import { jointSpacingGuesses } from './joint-spacing-guesses.tsx';
 
 const labs: Record<string, LabSpec> = {
   'finger-layout': {
@@ -85,5 +86,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: modelOf(joints) };
+export const lesson = { labs, guesses: jointSpacingGuesses, model: modelOf(joints) };
 export default islandOf(lesson);

@@ -13,6 +13,7 @@ import { SidePush } from '../../../figures/walls/SidePush.tsx';
 import { WallSection } from '../../../figures/walls/WallSection.tsx';
 import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
+import { wallThicknessGuesses } from './wall-thickness-guesses.tsx';
 
 const hollow = (v: Values) => Math.min(v.insideLength, v.insideWidth, v.insideHeight) > 0;
 const longest = (v: Values) => Math.max(v.outsideLength, v.outsideWidth, v.outsideHeight);
@@ -89,5 +90,5 @@ const labs: Record<string, LabSpec> = {
   },
 };
 
-export const lesson = { labs, model: modelOf(walls, bottom) };
+export const lesson = { labs, guesses: wallThicknessGuesses, model: modelOf(walls, bottom) };
 export default islandOf(lesson);
