@@ -2,12 +2,11 @@
 import type { InputsOf } from '../../../box/core/field.ts';
 import { rowsOf } from '../../../box/core/result.ts';
 import { diffusionOf } from '../../../box/subjects/air/wait.ts';
+import { behindFilm, faceDifferences, farthest, type LidWay } from '../../../box/subjects/finish/lid-bows.ts';
 import type { MovementValues } from '../../../box/subjects/movement/results.ts';
-import { moistureCourse } from '../../../calc/air/diffusion.ts';
-import { SHUT_INSIDE } from '../../../calc/air/slab.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { outsideRange } from '../../../calc/core/working.ts';
-import { finishes, ROOM_SURFACE, surfaceUnderFinish } from '../../../calc/finish/finish.ts';
+import { finishes, ROOM_SURFACE } from '../../../calc/finish/finish.ts';
 import { cupFromFaces } from '../../../calc/movement/cup-faces.ts';
 import { CupCourse } from '../../../figures/finish/CupCourse.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
@@ -15,44 +14,15 @@ import { lab } from '../../lesson/lab-spec.ts';
 import { once } from '../../lesson/once.ts';
 import { oneFinish } from './choice.ts';
 
-/** Days a figure may show. */
-const horizons = [14, 30, 60, 120, 240, 480] as const;
 /** Points of moisture that count as no change of air. */
 const SAME = 0.2;
 
-/** Outer face minus inner face, in points by quarter or whole days, for the three ways a lid may be. */
-function differences(thickness: number, diffusion: number, resistance: number, from: number, to: number) {
-  const finished = surfaceUnderFinish.compute({ S_air: ROOM_SURFACE, r: resistance });
-  // A shut lid is a slab of twice the thickness; a third of the way into its second half the cup has gone.
-  const slow = (0.4 * thickness ** 2) / diffusion + (2 * thickness) / finished;
-  const days = horizons.find((horizon) => horizon > slow) ?? 480;
-  const every = days > 60 ? 1 : 0.25;
-  const air = (surface: number) => ({ surface: surface * every, moisture: () => to });
-  const course = (front: number, back: number | undefined) =>
-    moistureCourse(
-      {
-        thickness,
-        diffusion: diffusion * every,
-        front: air(front),
-        back: back === undefined ? SHUT_INSIDE : air(back),
-      },
-      from,
-      days / every,
-      0,
-      { cells: 24, perDay: 1 },
-    );
-  const ways = [
-    { word: 'open, finished outside only', course: course(finished, ROOM_SURFACE) },
-    { word: 'shut, bare', course: course(ROOM_SURFACE, undefined) },
-    { word: 'shut, finished outside', course: course(finished, undefined) },
-  ];
-  const bad = ways.map((way) => way.course).find(isRefused);
-  if (bad) return bad;
-  return {
-    every,
-    ways: ways.map((way) => ({ word: way.word, points: isRefused(way.course) ? [] : way.course.difference })),
-  };
-}
+/** The three ways a lid may be. @param resistance of the finish, day/mm */
+const waysOf = (resistance: number): readonly LidWay[] => [
+  { word: 'open, finished outside only', outside: behindFilm(resistance), inside: ROOM_SURFACE },
+  { word: 'shut, bare', outside: ROOM_SURFACE },
+  { word: 'shut, finished outside', outside: behindFilm(resistance) },
+];
 
 const own = { finish: oneFinish('finish') };
 type V = MovementValues & InputsOf<typeof own>;
@@ -66,10 +36,14 @@ const course = once(
     const D = creep(v);
     return isRefused(D)
       ? D
-      : differences(v.lidThickness, D.middle, resistance(v), v.moistureToday, v.moistureDamp);
+      : faceDifferences(
+          waysOf(resistance(v)),
+          { thickness: v.lidThickness, diffusion: D.middle },
+          { from: v.moistureToday, to: v.moistureDamp },
+        );
   },
 );
-const worst = (depth: ArrayLike<number>) => Math.max(...Array.from(depth, Math.abs));
+const worst = (points: ArrayLike<number>) => Math.abs(farthest(points));
 const panel = (v: V, dM: number) => ({ C: v.movementUp, dM, w: v.lidWidth, T: v.lidThickness });
 
 /** How each lid bows, day by day, or why nothing can be said. */
@@ -80,16 +54,16 @@ function bowsOf(v: V) {
     return { refused: 'No movement figure is known for this wood in this air.' };
   if (v.moistureDamp - v.moistureToday < SAME)
     return { refused: 'Today is already the dampest day of this air: nothing is to come.' };
-  const most = Math.max(...found.ways.map(({ points }) => worst(points)));
+  const most = Math.max(...found.points.map(worst));
   if (outsideRange(cupFromFaces, panel(v, most)))
     return { refused: 'This lid would bow too far for the formula, which takes the bow as shallow.' };
   const cup = (dM: number) => cupFromFaces.compute(panel(v, dM));
   return {
     every: found.every,
-    courses: found.ways.map(({ word, points }) => ({
+    courses: waysOf(resistance(v)).map(({ word }, i) => ({
       word,
-      depth: Float64Array.from(points, cup),
-      worst: Math.abs(cup(worst(points))),
+      depth: Float64Array.from(found.points[i]!, cup),
+      worst: Math.abs(cup(worst(found.points[i]!))),
     })),
   };
 }
