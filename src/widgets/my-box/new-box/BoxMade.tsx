@@ -6,8 +6,8 @@ import type { Box } from '../../../box/subjects/inputs.ts';
 import { BenchBox } from '../../../figures/box/BenchBox.tsx';
 import { benchPicture } from '../../../figures/box/bench-picture.ts';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import { Mark } from '../Mark.tsx';
-import { Sizes } from '../Sizes.tsx';
+import { Sizes } from '../../../figures/parts/Sizes.tsx';
+import { Mark } from '../../kit/Mark.tsx';
 import { countOf, judgedOf } from '../warnings.ts';
 
 const Size = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="size" />;
