@@ -35,6 +35,9 @@ const diffusion = (v: Values): number => {
 export const daysOf = (v: Values, system: UnitSystem, times: 1 | 2): number =>
   ninetyTimeBehindFilm.compute({ T: times * thin[system], D: diffusion(v), S: ROOM_SURFACE });
 
+/** Few days are told with a tenth, so that twice the thickness shows what it costs. */
+export const digitsOf = (days: number): 0 | 1 => (days < 10 ? 1 : 0);
+
 interface Props {
   values: Values;
   system: UnitSystem;
@@ -62,7 +65,7 @@ export function ThickWait({ values: v, system, mark, open }: Props) {
       y={bottom + down}
       value={value}
       kind="days"
-      digits={0}
+      digits={digitsOf(value)}
       before={`${format(thickness, 'length', { system })}: `}
     />
   );
@@ -70,9 +73,9 @@ export function ThickWait({ values: v, system, mark, open }: Props) {
     <Drawing
       view={[0, 0, waitFrame.width, waitFrame.height]}
       title="How far two boards have followed their new air"
-      description={`The board ${said(one, 'length')} thick has made nine tenths of its change after ${said(first, 'days', { digits: 0 })}. ${
+      description={`The board ${said(one, 'length')} thick has made nine tenths of its change after ${said(first, 'days', { digits: digitsOf(first) })}. ${
         open
-          ? `The one ${said(two, 'length')} thick needs ${said(second, 'days', { digits: 0 })}.`
+          ? `The one ${said(two, 'length')} thick needs ${said(second, 'days', { digits: digitsOf(second) })}.`
           : `When the one ${said(two, 'length')} thick has is not drawn yet.`
       }`}
     >

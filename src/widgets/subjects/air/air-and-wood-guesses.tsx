@@ -7,7 +7,7 @@ import {
   roomForWater,
   winterDay,
 } from '../../../figures/air/HeatedGuess.tsx';
-import { daysOf, daysRange, ThickWait, waitFrame } from '../../../figures/air/ThickWait.tsx';
+import { daysOf, daysRange, digitsOf, ThickWait, waitFrame } from '../../../figures/air/ThickWait.tsx';
 import {
   moistureRange,
   WinterGuess,
@@ -20,7 +20,7 @@ import type { GuessSpec } from '../../lesson/guess-spec.ts';
 const Percent = ({ of, digits = 0 }: { of: number; digits?: 0 | 1 }) => (
   <Quantity value={of} kind="percent" digits={digits} />
 );
-const Days = ({ of }: { of: number }) => <Quantity value={of} kind="days" digits={0} />;
+const Days = ({ of }: { of: number }) => <Quantity value={of} kind="days" digits={digitsOf(of)} />;
 
 export const airAndWoodGuesses: Readonly<Record<string, GuessSpec>> = {
   'winter-moisture': {
