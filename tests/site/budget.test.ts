@@ -14,6 +14,7 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   'lessons/reading-the-board/': { html: 27, js: 68, requests: 17 },
   'lessons/wall-thickness/': { html: 22 },
   'lessons/groove-margins/': { js: 56 },
+  'lessons/air-and-wood/': { js: 55 },
   'lessons/wood-movement/': { html: 28, js: 65, requests: 18 },
   'lessons/what-a-finish-does/': { js: 64, requests: 16 },
   'lessons/a-year-of-a-panel/': { html: 22, js: 65 },

@@ -18,6 +18,8 @@ for (const path of withLabs)
     // What a guess covers is uncovered, and what is folded is opened.
     const skip = page.getByRole('button', { name: /^(skip, |just )show me$/ });
     while ((await skip.count()) > 0) await skip.first().click();
+    for (const card of await page.locator('.guess-card').all())
+      await card.getByRole('button', { name: 'just show me' }).click();
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll<HTMLDetailsElement>('.more-of-it, .lab details.more'))
         fold.open = true;

@@ -75,7 +75,7 @@ export function EdgeGuess({ values: v, system, mark, open }: Props) {
       {!open && <path class="hidden-line" d={`M${left + deep} ${top}V${bottom - 2 * fingerWidth * scale}`} />}
       {mark !== undefined && <path class="ghost" d={`M${left} ${top}h${deep}v${mark * scale}h${-deep}z`} />}
       <NumberLabel
-        class="on-lines"
+        class="on-lid"
         x={left + deep + 8}
         y={bottom - 0.5 * fingerWidth * scale}
         anchor="start"

@@ -66,7 +66,7 @@ export function ThinSide({ values: v, system, mark, open }: Props) {
         anchor="end"
         value={thick}
         kind="length"
-        as="fine"
+        as="exact"
         before="gives "
       />
       <path class="wood" d={bent(thickAt, units(thick), v.wall)} />
@@ -80,7 +80,7 @@ export function ThinSide({ values: v, system, mark, open }: Props) {
           anchor="end"
           value={thin}
           kind="length"
-          as="fine"
+          as="exact"
           before="gives "
         />
       )}

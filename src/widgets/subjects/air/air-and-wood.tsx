@@ -8,6 +8,7 @@ import { MoistureCurve } from '../../../figures/air/MoistureCurve.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import type { LabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
+import { airAndWoodGuesses } from './air-and-wood-guesses.tsx';
 import { heatedLab } from './heated.tsx';
 import { waitLab } from './wait.tsx';
 
@@ -39,5 +40,5 @@ const labs: Record<string, LabSpec> = {
   wait: waitLab,
 };
 
-export const lesson = { labs, model: modelOf(air) };
+export const lesson = { labs, guesses: airAndWoodGuesses, model: modelOf(air) };
 export default islandOf(lesson);
