@@ -40,10 +40,11 @@ export const bundles = [
     test: sources(`(calc|box/subjects|figures|widgets/subjects)/(${names.join('|')})`),
     minShareCount,
   })),
-  // All subjects together: the page of all rules judges by them without what builds and draws the box.
+  // All subjects together, and the marks of what they say: the page of all rules judges by them without what builds and
+  // draws the box.
   {
     name: 'whole',
-    test: /[\\/]src[\\/]box[\\/]subjects[\\/]index\.ts/,
+    test: /[\\/]src[\\/](box[\\/]subjects[\\/]index\.ts|widgets[\\/]verdicts[\\/])/,
     tags: ['$initial' as const],
     minShareCount,
   },

@@ -44,7 +44,7 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
   figures: [/^parts\//, /^plot\//, /^(?!(box|template|views)\/)\w+\//, /^box\//, /^(template|views)\//],
   widgets: [
     /^kit\//,
-    /^(lesson|rule)\//,
+    /^(lesson|rule|verdicts)\//,
     /^(subjects|finder|woods|frame|home|my-box|ask)\//,
     /^build-sheet\//,
   ],

@@ -1,7 +1,7 @@
 /** The names of the parts, each with how many rules it has and how many of them want a look: round the drawing, or in rows. */
 import type { LabelPlace } from '../../figures/box/label-places.ts';
-import { CountMark } from '../kit/Mark.tsx';
 import { useLead } from '../kit/use-lead.ts';
+import { CountMark } from '../verdicts/Mark.tsx';
 import { countOf, linesAbout, type PartOfRules, type RuleLine } from './rule-lines.ts';
 
 interface Props {

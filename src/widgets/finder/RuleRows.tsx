@@ -1,7 +1,7 @@
 /** Rules as a list, the number first: bold the one of this box, else the usual range. The first are in sight, the others folded. */
 import { href } from '../kit/href.ts';
-import { StateTag } from '../kit/StateTag.tsx';
 import { InBoth, numberAndMark } from '../kit/told.tsx';
+import { StateTag } from '../verdicts/StateTag.tsx';
 import type { ListedRule, RuleLine } from './rule-lines.ts';
 
 /** In sight; one more is no reason for a fold. */

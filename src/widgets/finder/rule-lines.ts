@@ -2,7 +2,7 @@
 import type { State, Verdict } from '../../box/core/verdict.ts';
 import type { Values } from '../../box/subjects/index.ts';
 import type { PartOfBox } from '../../figures/box/parts-of-box.ts';
-import type { Count } from '../kit/Mark.tsx';
+import type { Count } from '../verdicts/Mark.tsx';
 
 /** A part of the box as rules name it. */
 export interface PartOfRules {

@@ -11,7 +11,7 @@ import { Leaders } from '../../figures/box/Leaders.tsx';
 import { labelPlaces, spotsOnScreen } from '../../figures/box/label-places.ts';
 import { type PartOfBox, partsOfBox } from '../../figures/box/parts-of-box.ts';
 import { sideOfBox } from '../../figures/box/side-of-box.ts';
-import type { Count } from '../kit/Mark.tsx';
+import type { Count } from '../verdicts/Mark.tsx';
 import type { Bench } from './bench-state.ts';
 import { PartNames } from './PartNames.tsx';
 import type { PartOfBench } from './parts.ts';

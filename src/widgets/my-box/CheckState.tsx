@@ -1,6 +1,6 @@
 /** The state of the checks in a line under the drawing on a phone: it leads to all warnings. */
 import type { ReadonlySignal } from '@preact/signals';
-import { Mark } from '../kit/Mark.tsx';
+import { Mark } from '../verdicts/Mark.tsx';
 import { Arrow } from './Arrow.tsx';
 import { type Bench, turnBy } from './bench-state.ts';
 import { countOf, type Judged } from './warnings.ts';

@@ -2,8 +2,8 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { Values } from '../../box/subjects/index.ts';
-import type { Count } from '../kit/Mark.tsx';
-import { CountMark } from '../kit/Mark.tsx';
+import type { Count } from '../verdicts/Mark.tsx';
+import { CountMark } from '../verdicts/Mark.tsx';
 import { Arrow } from './Arrow.tsx';
 import { PartSize } from './PartSize.tsx';
 import { nameOfPart, type PartOfBench, partsOfBench } from './parts.ts';

@@ -2,8 +2,8 @@
 import type { Values } from '../../box/subjects/index.ts';
 import type { LabelPlace } from '../../figures/box/label-places.ts';
 import { partsOfBox } from '../../figures/box/parts-of-box.ts';
-import type { Count } from '../kit/Mark.tsx';
-import { CountMark } from '../kit/Mark.tsx';
+import type { Count } from '../verdicts/Mark.tsx';
+import { CountMark } from '../verdicts/Mark.tsx';
 import { PartSize } from './PartSize.tsx';
 import { nameOfPart, type PartOfBench, partsOfBench } from './parts.ts';
 

@@ -8,7 +8,7 @@ import type { Design } from '../../box/design/design.ts';
 import { aspectOf, Glass } from '../../figures/box/glass/Glass.tsx';
 import { isPlanned, panesOf } from '../../figures/box/glass/panes.ts';
 import { poses } from '../../figures/box/poses.ts';
-import type { Count } from '../kit/Mark.tsx';
+import type { Count } from '../verdicts/Mark.tsx';
 import { Arrow } from './Arrow.tsx';
 import { BoxOnBench } from './BoxOnBench.tsx';
 import { type Bench, tipBy, turnBy } from './bench-state.ts';

@@ -3,9 +3,9 @@
  * nothing moves under the hand. Warnings that one change mends share a tape.
  */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { Mark } from '../kit/Mark.tsx';
 import { useLead } from '../kit/use-lead.ts';
 import type { Store } from '../kit/use-store.ts';
+import { Mark } from '../verdicts/Mark.tsx';
 import type { Mends } from './find-mends.ts';
 import { isSame, type Mend } from './mend.ts';
 import { nameOfPart, type PartOfBench } from './parts.ts';

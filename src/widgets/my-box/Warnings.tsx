@@ -4,8 +4,8 @@
  */
 import type { ReadonlySignal } from '@preact/signals';
 import { useLayoutEffect } from 'preact/hooks';
-import { Mark } from '../kit/Mark.tsx';
 import type { Store } from '../kit/use-store.ts';
+import { Mark } from '../verdicts/Mark.tsx';
 import { Fold } from './Fold.tsx';
 import type { PartOfBench } from './parts.ts';
 import { RuleLines } from './RuleLines.tsx';

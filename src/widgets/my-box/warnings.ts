@@ -2,7 +2,7 @@
 import type { Verdict } from '../../box/core/verdict.ts';
 import type { Refusal } from '../../box/design/refusal.ts';
 import type { Values } from '../../box/subjects/index.ts';
-import type { Count } from '../kit/Mark.tsx';
+import type { Count } from '../verdicts/Mark.tsx';
 import { partOfCheck } from './part-of-check.ts';
 import { type PartOfBench, partOfRefusal } from './parts.ts';
 
