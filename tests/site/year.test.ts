@@ -4,12 +4,15 @@ import { open } from './site.ts';
 
 const path = 'lessons/a-year-of-a-panel/';
 
-/** The lesson with all figures uncovered and awake, and one of its labs. */
+/** The lesson with all guesses open, all folds unfolded and all figures awake, and one of its labs. */
 async function lab(page: Page, title: string): Promise<Locator> {
   await open(page, path);
+  const show = page.getByRole('button', { name: 'just show me' });
+  while ((await show.count()) > 0) await show.first().click();
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>('.more-of-it')) fold.open = true;
+  });
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
-  const skip = page.getByRole('button', { name: /^skip/ }).first();
-  while ((await skip.count()) > 0) await skip.click();
   return page.getByRole('region', { name: title });
 }
 
@@ -96,7 +99,7 @@ test('two readings too near each other are refused in words; apart they make a y
   await expect(bottom.getByRole('img')).toContainText('built');
   await page.reload();
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
-  // The guess is open again and covers the figure, so the choice is looked at where it stands.
+  // The figure is folded away again, so the choice is looked at where it stands.
   await expect(page.locator('.lab select').first()).toHaveValue('readings');
 });
 

@@ -17,7 +17,7 @@ export const keptOutAfter = (day: (typeof tested)[number]): number => varnish.pu
 
 /** Days are drawn by their roots, as moisture creeps. */
 const lastRoot = 4;
-const axes = axesOn({ left: 46, right: 340, top: 14, bottom: 190 }, [0, lastRoot], [0, 100]);
+const axes = axesOn({ left: 46, right: 316, top: 14, bottom: 190 }, [0, lastRoot], [0, 100]);
 const at = (day: number) => Math.round(axes.x(Math.sqrt(day)));
 export const keptOutFrame: GuessFrame = {
   width: 350,

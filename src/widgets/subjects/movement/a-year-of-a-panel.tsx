@@ -1,9 +1,10 @@
-/** Labs of the lesson on a year of a panel. They share one year of air, see `notebook/year.ts`. */
+/** Labs and guesses of the lesson on a year of a panel. The labs share one year of air, see `notebook/year.ts`. */
 import { modelOf } from '../../../box/subjects/model.ts';
 import { movement } from '../../../box/subjects/movement/subject.ts';
 import type { SharingLabSpec } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
 import { askedRelations } from './Asked.tsx';
+import { aYearOfAPanelGuesses } from './a-year-of-a-panel-guesses.tsx';
 import { GluedLab } from './GluedLab.tsx';
 import { lifeLab } from './LifeLab.tsx';
 import { SeasonLab } from './SeasonLab.tsx';
@@ -18,5 +19,5 @@ const labs: Record<string, SharingLabSpec> = {
   sayings: { relations: [], component: SayingsLab },
 };
 
-export const lesson = { labs, model: modelOf(movement) };
+export const lesson = { labs, guesses: aYearOfAPanelGuesses, model: modelOf(movement) };
 export default islandOf(lesson);
