@@ -7,6 +7,7 @@ import { subjectNames } from '../box/subjects/names.ts';
 
 /** Subjects whose code shares a file: light ones, so that the pages of the whole box ask for fewer files. */
 const together: readonly (readonly string[])[] = [
+  ['size', 'proportion'],
   ['walls', 'bottom', 'grooves'],
   ['joints', 'square'],
   ['lid', 'finish'],
@@ -44,7 +45,7 @@ export const bundles = [
   // draws the box.
   {
     name: 'whole',
-    test: /[\\/]src[\\/](box[\\/]subjects[\\/]index\.ts|widgets[\\/]verdicts[\\/])/,
+    test: sources('box/subjects', 'widgets/verdicts'),
     tags: ['$initial' as const],
     minShareCount,
   },

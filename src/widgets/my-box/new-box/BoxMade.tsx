@@ -7,7 +7,7 @@ import { BenchBox } from '../../../figures/box/BenchBox.tsx';
 import { benchPicture } from '../../../figures/box/bench-picture.ts';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { Sizes } from '../../../figures/parts/Sizes.tsx';
-import { Mark } from '../../kit/Mark.tsx';
+import { Mark } from '../../verdicts/Mark.tsx';
 import { countOf, judgedOf } from '../warnings.ts';
 
 const Size = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="size" />;
