@@ -27,12 +27,13 @@ export const bundles = [
   {
     name: 'kit',
     test: new RegExp(
-      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|lesson)').source}`,
+      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|verdicts)').source}`,
     ),
     // What a page fetches late stays late.
     tags: ['$initial' as const],
     minShareCount,
   },
+  { name: 'lesson', test: sources('widgets/lesson'), tags: ['$initial' as const], minShareCount },
   // The front page shows one guess, without the calculation behind it.
   { name: 'august', test: sources('(figures|widgets/subjects)/movement/august'), minShareCount },
   { name: 'plot', test: new RegExp(`[\\\\/]d3-|${sources('figures/plot').source}`), minShareCount },
@@ -45,7 +46,7 @@ export const bundles = [
   // draws the box.
   {
     name: 'whole',
-    test: sources('box/subjects', 'widgets/verdicts'),
+    test: sources('box/whole'),
     tags: ['$initial' as const],
     minShareCount,
   },

@@ -1,5 +1,5 @@
 /** The numbers of the front page's guess, computed while the site is built. */
-import type { Values } from '../box/subjects/index.ts';
+import type { Values } from '../box/whole/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import { valuesOfGuess } from '../widgets/lesson/guess-spec.ts';
 import { lidAugust } from '../widgets/subjects/movement/august/lid-august.tsx';

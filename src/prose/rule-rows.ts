@@ -1,6 +1,6 @@
 /** Which numbers of the box stand behind a rule: found in the tables of the subjects, so that no list has to be kept. */
 import type { Subject } from '../box/core/subject.ts';
-import { type ResultName, subjects, type Values } from '../box/subjects/index.ts';
+import { type ResultName, subjects, type Values } from '../box/whole/index.ts';
 import type { Card } from '../calc/core/relation.ts';
 
 type AnySubject = Subject<ResultName, Values>;

@@ -1,7 +1,7 @@
 /** The small drawing of each lesson, by the lesson's slug; it stands in `figures/S/small-slug.tsx`. */
 
 import { exampleBox } from '../box/subjects/example.ts';
-import { evaluate } from '../box/subjects/index.ts';
+import { evaluate } from '../box/whole/index.ts';
 import type { SmallFigure } from '../figures/parts/SmallDrawing.tsx';
 
 const files = import.meta.glob<{ default: SmallFigure }>('../figures/*/small-*.tsx', { eager: true });

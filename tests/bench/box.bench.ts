@@ -7,8 +7,8 @@ import '../virtual-woods.ts';
 import { microseconds } from './microseconds.ts';
 
 const { exampleBox } = await import('../../src/box/subjects/example.ts');
-const { verdicts } = await import('../../src/box/subjects/index.ts');
-const { evaluate, wholeModel } = await import('../../src/box/subjects/index.ts');
+const { verdicts } = await import('../../src/box/whole/index.ts');
+const { evaluate, wholeModel } = await import('../../src/box/whole/index.ts');
 
 const ours = microseconds((wall) => {
   verdicts(evaluate({ ...exampleBox, wall }));

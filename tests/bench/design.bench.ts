@@ -6,9 +6,9 @@ import '../virtual-woods.ts';
 import { microseconds } from './microseconds.ts';
 
 const { exampleBox } = await import('../../src/box/subjects/example.ts');
-const { verdicts } = await import('../../src/box/subjects/index.ts');
+const { verdicts } = await import('../../src/box/whole/index.ts');
 const { designBox } = await import('../../src/box/design/design.ts');
-const { evaluate } = await import('../../src/box/subjects/index.ts');
+const { evaluate } = await import('../../src/box/whole/index.ts');
 
 const AIM = 200;
 const kinds = ['sliding', 'lift-off', 'sawn'] as const;

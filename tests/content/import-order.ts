@@ -36,7 +36,8 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
     /^wood\//,
     /^subjects\/(\w+\/)?(inputs|names)\.ts/,
     /^subjects\/\w+\//,
-    /^subjects\/[\w-]+\.ts/,
+    // The types of the whole come back to what makes models of it.
+    /^(subjects\/[\w-]+\.ts|whole\/)/,
     /^design\//,
     /^stock\//,
     /^work\//,

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { wholeModel } from '../../src/box/subjects/index.ts';
+import { wholeModel } from '../../src/box/whole/index.ts';
 
 import { outsideRange } from '../../src/calc/core/working.ts';
 import { relations } from '../../src/calc/index.ts';

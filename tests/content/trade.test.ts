@@ -2,8 +2,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { designBox } from '../../src/box/design/design.ts';
-import { verdicts } from '../../src/box/subjects/index.ts';
 import type { Box } from '../../src/box/subjects/inputs.ts';
+import { verdicts } from '../../src/box/whole/index.ts';
 import { woods } from '../../src/box/wood/woods.ts';
 import { type CautionName, cautions } from '../../src/box/work/cautions.ts';
 import { workOf } from '../../src/box/work/work.ts';

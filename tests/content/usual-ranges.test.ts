@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { type Check, eitherWay, type NativeRange, type Range, usualOf } from '../../src/box/core/verdict.ts';
-import { evaluate, type Values, wholeModel } from '../../src/box/subjects/index.ts';
+import { evaluate, type Values, wholeModel } from '../../src/box/whole/index.ts';
 
 import type { UnitSystem } from '../../src/units/index.ts';
 import { goldenBoxes } from '../box/golden/boxes.ts';

@@ -3,8 +3,8 @@ import { readdirSync } from 'node:fs';
 import fc from 'fast-check';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import { evaluate } from '../../src/box/subjects/index.ts';
 import type { Box } from '../../src/box/subjects/inputs.ts';
+import { evaluate } from '../../src/box/whole/index.ts';
 import { smallDrawings } from '../../src/prose/small-drawings.ts';
 import { exampleBox } from '../box/reckoned-box.ts';
 

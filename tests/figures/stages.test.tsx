@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import { evaluate } from '../../src/box/subjects/index.ts';
 import type { Box } from '../../src/box/subjects/inputs.ts';
+import { evaluate } from '../../src/box/whole/index.ts';
 import { stageDrawings } from '../../src/prose/stage-drawings.ts';
 import { exampleBox } from '../box/reckoned-box.ts';
 

@@ -2,8 +2,8 @@
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { exampleBox } from '../../src/box/subjects/example.ts';
-import type { Values } from '../../src/box/subjects/index.ts';
 import { modelOf } from '../../src/box/subjects/model.ts';
+import type { Values } from '../../src/box/whole/index.ts';
 import { augustNumbers, augustValues } from '../../src/prose/august.ts';
 import { lookAt } from '../../src/widgets/home/look.tsx';
 import { inWords } from '../../src/widgets/kit/in-words.ts';

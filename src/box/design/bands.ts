@@ -7,8 +7,8 @@
 import type { Ruler } from '../../units/index.ts';
 import { clean } from '../../units/rounding.ts';
 import { stepOf } from '../core/field.ts';
-import { evaluate } from '../subjects/index.ts';
 import { type Box, fields, type NumberName } from '../subjects/inputs.ts';
+import { evaluate } from '../whole/index.ts';
 import { givingWay } from './gives-way.ts';
 import { refusalsOf } from './refusals/index.ts';
 import { type Standing, standingOf } from './standing.ts';

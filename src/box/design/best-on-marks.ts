@@ -1,8 +1,8 @@
 /** The best box on the marks of a ruler, by what it costs: from the nearest marks downhill, one size at a time. */
 
 import type { Ruler } from '../../units/index.ts';
-import { evaluate } from '../subjects/index.ts';
 import { type Box, fields, type NumberName } from '../subjects/inputs.ts';
+import { evaluate } from '../whole/index.ts';
 import { descend } from './descend.ts';
 import { givingWay } from './gives-way.ts';
 import {

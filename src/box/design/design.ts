@@ -3,9 +3,9 @@
  * built. Pure; runs at each movement of a slider.
  */
 
-import type { Values } from '../subjects/index.ts';
-import { evaluate } from '../subjects/index.ts';
 import { type Box, inputsOf } from '../subjects/inputs.ts';
+import type { Values } from '../whole/index.ts';
+import { evaluate } from '../whole/index.ts';
 import { frames } from './frames.ts';
 import { groovesOf } from './grooves.ts';
 import type { Corner } from './joints/joint.ts';

@@ -4,8 +4,8 @@
  * way is said.
  */
 import type { Refused } from '../../calc/core/refusal.ts';
-import { evaluate, type Values } from '../subjects/index.ts';
 import { type Box, fields, inputsOf } from '../subjects/inputs.ts';
+import { evaluate, type Values } from '../whole/index.ts';
 import { both } from './refusal.ts';
 
 const axes = ['Length', 'Width', 'Height'] as const;

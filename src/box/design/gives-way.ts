@@ -11,8 +11,8 @@
 import { nearestOddCount } from '../../calc/joints/finger-layout.ts';
 import { type Ruler, toMark } from '../../units/index.ts';
 import { clean } from '../../units/rounding.ts';
-import type { Values } from '../subjects/index.ts';
 import { type Box, fields, type NumberName } from '../subjects/inputs.ts';
+import type { Values } from '../whole/index.ts';
 
 /** Room above the contents that is never given away, mm: what the rule on it asks for. */
 const leastRoom = 1;

@@ -1,8 +1,8 @@
 /** Takes back what a rule cannot spare, until nothing is lost: as few sizes as can be found stay off the ruler. */
 
 import type { Ruler } from '../../units/index.ts';
-import { evaluate } from '../subjects/index.ts';
 import { type Box, fields, type NumberName } from '../subjects/inputs.ts';
+import { evaluate } from '../whole/index.ts';
 import { heightOntoMarks } from './onto-marks.ts';
 import { offRuler } from './ruler-sizes.ts';
 

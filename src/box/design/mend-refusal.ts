@@ -1,8 +1,8 @@
 /** What mends something that cannot be built, on a mark of the reader's ruler. */
 
 import { type Ruler, toMark } from '../../units/index.ts';
-import { evaluate } from '../subjects/index.ts';
 import { type Box, fields, type NumberName } from '../subjects/inputs.ts';
+import { evaluate } from '../whole/index.ts';
 import { givingWay } from './gives-way.ts';
 import type { Refusal } from './refusal.ts';
 import { standingOf } from './standing.ts';

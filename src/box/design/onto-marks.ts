@@ -3,9 +3,9 @@
  */
 
 import { INCH, isOn, type Rounding, type Ruler, toMark } from '../../units/index.ts';
-import { evaluate, type Values } from '../subjects/index.ts';
 import { type Box, fields, hasInput } from '../subjects/inputs.ts';
 import { bottomFloats } from '../subjects/movement/results.ts';
+import { evaluate, type Values } from '../whole/index.ts';
 import { heightOf, oddFingers, roomFor } from './gives-way.ts';
 import { isMarked, type MarkedInput, markedInputs } from './ruler-sizes.ts';
 

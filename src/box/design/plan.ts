@@ -7,7 +7,7 @@
  */
 
 import { practice } from '../core/practice.ts';
-import type { Values } from '../subjects/index.ts';
+import type { Values } from '../whole/index.ts';
 
 /** A groove as a band of heights, the same in every wall it runs through. */
 export interface Band {

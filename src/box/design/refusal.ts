@@ -1,9 +1,9 @@
 /** Something about the box that cannot be built, and the change that mends it. */
 import { format } from '../../units/index.ts';
 import type { Field } from '../core/field.ts';
-import type { Values } from '../subjects/index.ts';
 import type { Box } from '../subjects/inputs.ts';
 import { fields } from '../subjects/inputs.ts';
+import type { Values } from '../whole/index.ts';
 
 export interface Refusal {
   /** Permanent name of the condition: "groove-through-wall". */

@@ -4,9 +4,9 @@
  */
 
 import { isOn, type Ruler } from '../../units/index.ts';
-import type { Values } from '../subjects/index.ts';
 import { type Box, fields, hasInput, type NumberName } from '../subjects/inputs.ts';
 import { bottomFloats } from '../subjects/movement/results.ts';
+import type { Values } from '../whole/index.ts';
 
 /** Inputs that are sizes, in the order in which they are brought onto a ruler. */
 export const markedInputs = [

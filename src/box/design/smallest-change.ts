@@ -11,8 +11,8 @@ import { format, type Ruler } from '../../units/index.ts';
 import { clean } from '../../units/rounding.ts';
 import { printOf, stepOf } from '../core/field.ts';
 import { type Check, judge } from '../core/verdict.ts';
-import { evaluate, type Values } from '../subjects/index.ts';
 import { type Box, fields, hasInput, type NumberName } from '../subjects/inputs.ts';
+import { evaluate, type Values } from '../whole/index.ts';
 import { givingWay } from './gives-way.ts';
 import { standingOf, worseBy } from './standing.ts';
 

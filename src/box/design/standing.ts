@@ -1,8 +1,8 @@
 /** How a box stands with every rule, and what cannot be built: what tells whether a change makes it worse. */
 
 import type { State } from '../core/verdict.ts';
-import { evaluate, verdicts } from '../subjects/index.ts';
 import type { Box } from '../subjects/inputs.ts';
+import { evaluate, verdicts } from '../whole/index.ts';
 import { refusalsOf, unreadable } from './refusals/index.ts';
 
 export interface Standing {

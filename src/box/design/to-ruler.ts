@@ -8,8 +8,8 @@
 
 import type { Ruler } from '../../units/index.ts';
 import { clean } from '../../units/rounding.ts';
-import { evaluate } from '../subjects/index.ts';
 import type { Box } from '../subjects/inputs.ts';
+import { evaluate } from '../whole/index.ts';
 import { bestOnMarks, isWithinFields } from './best-on-marks.ts';
 import { givingBack } from './giving-back.ts';
 import { liesOn, type RulerSize, rulerSizes } from './ruler-sizes.ts';

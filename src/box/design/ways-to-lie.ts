@@ -5,9 +5,9 @@
 
 import { type Arrangement, arrangements } from '../../calc/size/packing.ts';
 import type { Item } from '../core/field.ts';
-import { evaluate } from '../subjects/index.ts';
 import type { Box } from '../subjects/inputs.ts';
 import { fields } from '../subjects/inputs.ts';
+import { evaluate } from '../whole/index.ts';
 import { both } from './refusal.ts';
 
 /** One size of the block: its input, the inside around it, and its word. */

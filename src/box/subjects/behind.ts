@@ -3,7 +3,7 @@
  * comes of it. So no list says it, and none can be wrong.
  */
 import type { Result } from '../core/result.ts';
-import type { Values } from './index.ts';
+import type { Values } from '../whole/index.ts';
 import { type Box, fields } from './inputs.ts';
 import type { Results } from './model.ts';
 

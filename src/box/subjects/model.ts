@@ -1,12 +1,12 @@
 /**
  * A model is a part of the whole calculation: the results and checks of some subjects, with the results they need. A
- * lesson has the model of its subject and no other; the page of the whole box has them all (`index.ts`).
+ * lesson has the model of its subject and no other; the page of the whole box has them all (`box/whole`).
  */
 import { numberOf, type Result } from '../core/result.ts';
 import type { Subject } from '../core/subject.ts';
 import type { Check } from '../core/verdict.ts';
+import type { ResultName, Values } from '../whole/index.ts';
 import { woodFigures } from '../wood/figures.ts';
-import type { ResultName, Values } from './index.ts';
 import type { Box } from './inputs.ts';
 
 export type Results = Readonly<Partial<Record<ResultName, Result<Values>>>>;

@@ -3,7 +3,7 @@
  * temperature of a room from freezing to a hot summer: it is thin, because temperature hardly matters.
  * Drawn in units of a phone's pixels.
  */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { equilibriumMoisture, tabulatedAir } from '../../calc/air/moisture.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';

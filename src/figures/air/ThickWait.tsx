@@ -1,6 +1,6 @@
 /** How far a thin board has followed its new air, day by day; when one twice as thick has come nine tenths is guessed. */
 import { diffusionOf } from '../../box/subjects/air/wait.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { fractionDone } from '../../calc/air/diffusion-series.ts';
 import { ninetyTimeBehindFilm } from '../../calc/air/film-times.ts';
 import { ROOM_SURFACE } from '../../calc/air/slab.ts';

@@ -1,5 +1,5 @@
 /** Moisture of a board against the humidity of its air: today's is drawn, what the driest air brings it to is guessed. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { equilibriumMoisture, tabulatedAir } from '../../calc/air/moisture.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { type GuessFrame, placeIn } from '../parts/guess-frame.ts';

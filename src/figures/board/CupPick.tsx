@@ -1,5 +1,5 @@
 /** A flat-sawn strip in its log, bark up, and the three shapes it might dry to. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { woodById } from '../../box/wood/woods.ts';
 import { type LogPiece, shrinkagesOf } from '../../calc/board/log-map.ts';
 import { type LogShape, shapeAfter } from '../../calc/board/log-shape.ts';

@@ -1,5 +1,5 @@
 /** Two panels with one face damper than the other: how hollow the thin one is stands drawn, the thick one's depth is guessed. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { cupFromFaces } from '../../calc/board/cup.ts';
 import { INCH, type UnitSystem } from '../../units/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';

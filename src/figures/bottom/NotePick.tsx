@@ -1,5 +1,5 @@
 /** A bottom that is tapped, with its swing; and three swings, one of which is that of a bottom twice as thick. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { tapMotion, tapPitch } from '../../calc/bottom/bottom.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { NumberLabel } from '../parts/Label.tsx';

@@ -4,7 +4,7 @@
  */
 
 import { thinBottom } from '../../box/subjects/bottom/results.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 

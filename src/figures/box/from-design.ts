@@ -2,8 +2,8 @@
 
 import type { Design } from '../../box/design/design.ts';
 import type { Part } from '../../box/design/part.ts';
-import type { Values } from '../../box/subjects/index.ts';
 import { frontCutsFingers } from '../../box/subjects/joints/corners.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { Vector } from '../../geometry/convex.ts';
 import { viewFrom } from '../../geometry/view.ts';
 import type { Shown } from '../../geometry/visible.ts';

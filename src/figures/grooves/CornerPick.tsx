@@ -1,5 +1,5 @@
 /** One corner of fingers opened flat, with the holes of a through groove where an option says they show. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { cornerHoles, type Pair } from '../../calc/grooves/groove-corner.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 

@@ -2,7 +2,7 @@
  * A corner of fingers opened flat and seen from outside: each face shows its own fingers and, hatched, the ends of its
  * neighbor's. The bottom's groove is dashed; where a finger carries it through, its hole shows in the neighbor's face.
  */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { cornerHoles, type Pair } from '../../calc/grooves/groove-corner.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';

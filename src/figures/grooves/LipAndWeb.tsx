@@ -2,7 +2,7 @@
  * One wall cut across: lid groove above, bottom groove below, the middle left out. The wood is in true proportion.
  * Beside each lip stand two arrows, to one scale of force: the push it takes, and the push the reader expects.
  */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';

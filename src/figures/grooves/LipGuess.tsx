@@ -1,5 +1,5 @@
 /** The upper edge of a wall cut across, with the lid in its groove: how thick the lip above must be to take a push. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { lipForPush, thumbWidth } from '../../calc/grooves/grooves.ts';
 import { INCH, type UnitSystem } from '../../units/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';

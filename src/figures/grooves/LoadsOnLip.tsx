@@ -1,5 +1,5 @@
 /** What presses on each mm of the bottom's lip, on a scale where each line is ten times the last; hatched where it splits. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { thumbWidth } from '../../calc/grooves/grooves.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';

@@ -1,5 +1,5 @@
 /** A wall with a groove, and beside it two bars: what the whole wall bears, and what is guessed to be left behind the groove. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { type GuessFrame, placeIn } from '../parts/guess-frame.ts';
 import { Label, NumberLabel } from '../parts/Label.tsx';

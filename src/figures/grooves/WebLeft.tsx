@@ -1,5 +1,5 @@
 /** Strength (square) and stiffness (cube) left behind a groove, against its depth; the usual band and the reader's groove. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';

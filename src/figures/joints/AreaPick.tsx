@@ -1,5 +1,5 @@
 /** Corners seen from above and from outside, of one height and one wall: which has the least area for glue? */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { fingerLayout, pieces } from '../../calc/joints/finger-layout.ts';
 import { fingerGlueArea, miterGlueArea } from '../../calc/joints/glue-area.ts';
 import { Drawing } from '../parts/Drawing.tsx';

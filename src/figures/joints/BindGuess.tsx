@@ -1,5 +1,5 @@
 /** Two walls cut on two settings: the miss of the first step is drawn beside the play; which finger binds is guessed. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { fingerLayout } from '../../calc/joints/finger-layout.ts';
 import { bindingStep } from '../../calc/joints/joint-fit.ts';
 import { Drawing } from '../parts/Drawing.tsx';

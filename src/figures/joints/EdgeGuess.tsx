@@ -1,5 +1,5 @@
 /** A corner seen from outside with its first two fingers cut: how much the whole ones leave at the far edge is guessed. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { fingerLayout } from '../../calc/joints/finger-layout.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { Dimension } from '../parts/Dimension.tsx';

@@ -3,7 +3,7 @@
  * counted from the marked edge at the bottom; what is left at the top is hatched and named. A dashed line shows the
  * nearest height that comes out whole and odd.
  */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { type Finger, fingerLayout } from '../../calc/joints/finger-layout.ts';
 import { Dimension } from '../parts/Dimension.tsx';
 import { Drawing, textSize } from '../parts/Drawing.tsx';

@@ -2,7 +2,7 @@
  * Glue area of one corner as bars of one scale: fingers of several widths, a plain miter, a butt joint. Plain bars are
  * long grain on long grain, hatched bars have end grain in them. User units are screen pixels at the narrowest width.
  */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { pieces } from '../../calc/joints/finger-layout.ts';
 import { buttGlueArea, fingerGlueArea, miterGlueArea } from '../../calc/joints/glue-area.ts';
 import { toDecimals } from '../../units/index.ts';

@@ -3,7 +3,7 @@
  * one (it does not). The fingers are in true proportion; the errors are drawn larger, by a factor that is stated.
  * User units are screen pixels at the narrowest width.
  */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { fingerLayout } from '../../calc/joints/finger-layout.ts';
 import { bindingStep } from '../../calc/joints/joint-fit.ts';
 import { Drawing } from '../parts/Drawing.tsx';

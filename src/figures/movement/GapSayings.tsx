@@ -1,5 +1,5 @@
 /** Four rules of thumb about gaps, as the rise in moisture that each allows for the box's bottom, beside the rise of the reader's air. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { riseForAllowance } from '../../calc/movement/panel-play.ts';
 import { INCH } from '../../units/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';

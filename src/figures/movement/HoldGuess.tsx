@@ -1,5 +1,5 @@
 /** The right edge of the bottom in its groove, enlarged: today, held central, and on the driest day once it has crept to the left. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { type GuessFrame, placeIn } from '../parts/guess-frame.ts';

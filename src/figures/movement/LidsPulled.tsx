@@ -1,5 +1,5 @@
 /** Half-open lids of one width and different lengths seen from above, pulled at a corner: how each stands in its grooves. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { said } from '../parts/Quantity.tsx';
 

@@ -3,9 +3,9 @@
  * magnified at the driest, today and at the dampest, held central and crept to the left. Units are a phone's pixels.
  */
 
-import type { Values } from '../../box/subjects/index.ts';
 import { panelOf, playAt } from '../../box/subjects/movement/panel-state.ts';
 import type { PanelName } from '../../box/subjects/movement/results.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';

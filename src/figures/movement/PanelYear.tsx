@@ -3,8 +3,8 @@
  * crept aside, between the zone where it jams and the zone where it drops out. Drawn in units of a phone's pixels.
  */
 
-import type { Values } from '../../box/subjects/index.ts';
 import { playAt } from '../../box/subjects/movement/panel-state.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { equilibriumMoisture } from '../../calc/air/moisture.ts';
 import { panelPractice } from '../../calc/movement/panel.ts';
 import { Drawing } from '../parts/Drawing.tsx';

@@ -1,7 +1,7 @@
 /** Strips as wide as the bottom, end grain towards the reader, that go from the driest to the dampest air: the growth stands out at the right, magnified. */
 
-import type { Values } from '../../box/subjects/index.ts';
 import { changeOf } from '../../box/subjects/movement/panel-state.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { isRefused } from '../../calc/core/refusal.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';

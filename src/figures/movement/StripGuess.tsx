@@ -1,6 +1,7 @@
 /** Two equally wide strips from dry to damp: how far the flat-sawn one grew is drawn, the quarter-sawn one is guessed. */
-import type { Values } from '../../box/subjects/index.ts';
+
 import { changeOf } from '../../box/subjects/movement/panel-state.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { isRefused } from '../../calc/core/refusal.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { type GuessFrame, placeIn } from '../parts/guess-frame.ts';

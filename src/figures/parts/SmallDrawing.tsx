@@ -3,7 +3,7 @@
  * drawn from the same numbers as the large ones, only while the site is built.
  */
 import type { ComponentChildren, FunctionComponent } from 'preact';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { toDecimals } from '../../units/index.ts';
 
 const width = 132;

@@ -3,7 +3,7 @@
  * what the inside is longer than a rectangle of the outside's ratio: 2t (r - 1).
  */
 
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { lengthFromRatio } from '../../calc/proportion/proportion.ts';
 import { Dimension } from '../parts/Dimension.tsx';
 import { Drawing, textSize } from '../parts/Drawing.tsx';

@@ -1,7 +1,7 @@
 /** Ratios from square to two to one on a line: the named ones, the usual band, and where the reader's box stands. */
 import { scaleLinear } from 'd3-scale';
-import type { Values } from '../../box/subjects/index.ts';
 import { usualRatio } from '../../box/subjects/proportion/verdicts.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { namedRatios } from '../../calc/proportion/named-ratios.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';

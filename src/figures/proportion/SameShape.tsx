@@ -1,5 +1,5 @@
 /** A box three to two outside, from above, and where a rectangle of that shape would end inside. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { lengthFromRatio } from '../../calc/proportion/proportion.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { placeIn } from '../parts/guess-frame.ts';

@@ -2,7 +2,7 @@
  * One width at six ratios, all in the same scale, outside and inside drawn. The one nearest to the reader's box is
  * marked with a heavy outline and a word.
  */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { insideRatio } from '../../calc/proportion/inside-ratio.ts';
 import { namedRatios, nearestNamedRatio } from '../../calc/proportion/named-ratios.ts';
 import { lengthFromRatio } from '../../calc/proportion/proportion.ts';

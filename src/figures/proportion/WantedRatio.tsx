@@ -1,5 +1,5 @@
 /** Two boxes of one width and one wall, in the same scale: above, the outside has the wanted ratio; below, the inside. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { insideRatio, lengthForInsideRatio } from '../../calc/proportion/inside-ratio.ts';
 import { lengthFromRatio, ratio } from '../../calc/proportion/proportion.ts';
 import { Dimension } from '../parts/Dimension.tsx';

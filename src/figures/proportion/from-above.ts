@@ -1,5 +1,5 @@
 /** What the guesses about the ratio of a box share: boxes seen from above, to one scale. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { GuessFrame } from '../parts/guess-frame.ts';
 
 export interface Props {

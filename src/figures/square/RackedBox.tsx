@@ -2,7 +2,7 @@
  * A box from above, racked: the four walls, both diagonals with their lengths, and the square inside dashed behind them.
  * The lean is magnified, and says how much; the sides are in true proportion.
  */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { leanFromDiagonals } from '../../calc/square/diagonals.ts';
 import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';

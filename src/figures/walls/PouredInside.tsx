@@ -1,5 +1,5 @@
 /** A box from the front and from above, and a column of all its outside: how much of it the wood takes is guessed. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { type GuessFrame, placeIn } from '../parts/guess-frame.ts';
 import { Label, NumberLabel } from '../parts/Label.tsx';

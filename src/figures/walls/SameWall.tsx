@@ -1,5 +1,5 @@
 /** The box from above, half as large, as it is, and twice as large, all with the same wall, to one scale. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';

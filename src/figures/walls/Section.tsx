@@ -1,5 +1,5 @@
 /** The box cut through lengthwise, mm, its upper left corner at 0: end walls hatched, bottom and sliding lid between them. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 
 export function Section({ values: v }: { values: Values }) {
   const { outsideLength: length, outsideHeight: height, wall } = v;

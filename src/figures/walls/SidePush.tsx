@@ -1,5 +1,5 @@
 /** One long side from above, pushed in the middle: the two bending lines between which a real side lies. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { bendsAsBeam } from '../../calc/walls/side-push.ts';
 import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';

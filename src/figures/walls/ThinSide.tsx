@@ -1,5 +1,5 @@
 /** Two sides from above under one push: how far the thick one gives stands drawn, how far half the thickness gives is guessed. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { sidePushFree, stiffnessAlongGrain } from '../../calc/walls/side-push.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';

@@ -3,8 +3,8 @@
  * scale of wall thickness with the usual band for this size.
  */
 
-import type { Values } from '../../box/subjects/index.ts';
 import { fields } from '../../box/subjects/inputs.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Dimension } from '../parts/Dimension.tsx';
 import { Drawing, textSize } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';

@@ -4,8 +4,8 @@ import { type Bands, bandsOf } from '../../box/design/bands.ts';
 import { type NewBoxAnswers, newBox } from '../../box/design/new-box.ts';
 import { type Change, smallestChanges } from '../../box/design/smallest-change.ts';
 import { type OntoRuler, toRuler } from '../../box/design/to-ruler.ts';
-import { wholeModel } from '../../box/subjects/index.ts';
 import type { Box, NumberName } from '../../box/subjects/inputs.ts';
+import { wholeModel } from '../../box/whole/index.ts';
 import type { Refused } from '../../calc/core/refusal.ts';
 import { type RulerName, rulers } from '../../units/index.ts';
 

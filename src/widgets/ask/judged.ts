@@ -1,8 +1,8 @@
 /** "wall 1/4": a size that was asked about, put into the reader's box and judged by the check of its rule. */
 import { type NumberField, printOf } from '../../box/core/field.ts';
 import { judge } from '../../box/core/verdict.ts';
-import { evaluate, wholeModel } from '../../box/subjects/index.ts';
 import { type Box, fields, hasInput, type NumberName } from '../../box/subjects/inputs.ts';
+import { evaluate, wholeModel } from '../../box/whole/index.ts';
 import { say } from '../../box/work/say.ts';
 import type { Marked } from '../../figures/box/MarkedBox.tsx';
 import type { UnitSystem } from '../../units/index.ts';

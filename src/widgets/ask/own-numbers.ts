@@ -1,8 +1,8 @@
 /** Every other number that follows from the box, and every choice in it. */
 import { printOf } from '../../box/core/field.ts';
 import { type Result, sayOf } from '../../box/core/result.ts';
-import { type ResultName, type Values, wholeModel } from '../../box/subjects/index.ts';
 import { type Box, fields, hasInput } from '../../box/subjects/inputs.ts';
+import { type ResultName, type Values, wholeModel } from '../../box/whole/index.ts';
 import type { Entry } from './entry.ts';
 import { checkOf, type Own } from './own.ts';
 

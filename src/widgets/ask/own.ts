@@ -3,8 +3,8 @@
 import type { Check, Verdict } from '../../box/core/verdict.ts';
 import { type Design, designOf } from '../../box/design/design.ts';
 import { type Stock, stockOf } from '../../box/stock/stock.ts';
-import { evaluate, type Values, verdicts, wholeModel } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
+import { evaluate, type Values, verdicts, wholeModel } from '../../box/whole/index.ts';
 import { type Work, workOf } from '../../box/work/work.ts';
 
 export interface Own {

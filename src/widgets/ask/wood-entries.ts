@@ -1,7 +1,7 @@
 /** Woods as answers: what my own lid or bottom would need in each. */
 
-import { evaluate } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
+import { evaluate } from '../../box/whole/index.ts';
 import { woods } from '../../box/wood/woods.ts';
 import { type Amount, say } from '../../box/work/say.ts';
 import type { Wood } from '../../calc/core/wood.ts';

@@ -2,8 +2,8 @@
 
 import { useComputed } from '@preact/signals';
 import { designOf } from '../../box/design/design.ts';
-import { wholeModel } from '../../box/subjects/index.ts';
 import { fields } from '../../box/subjects/inputs.ts';
+import { wholeModel } from '../../box/whole/index.ts';
 import { isPlanned, workOf } from '../../box/work/work.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { Sizes } from '../../figures/parts/Sizes.tsx';

@@ -2,7 +2,7 @@
 
 import type { Verdict } from '../../box/core/verdict.ts';
 import type { Design } from '../../box/design/design.ts';
-import { verdicts } from '../../box/subjects/index.ts';
+import { verdicts } from '../../box/whole/index.ts';
 import { InBoth, stateWords } from '../kit/told.tsx';
 
 const Line = ({ verdict, reason }: { verdict: Verdict; reason?: string | undefined }) => (

@@ -2,7 +2,7 @@
 
 import { useComputed } from '@preact/signals';
 import { designOf } from '../../box/design/design.ts';
-import { wholeModel } from '../../box/subjects/index.ts';
+import { wholeModel } from '../../box/whole/index.ts';
 import { rider } from '../../box/work/cautions.ts';
 import { ScaleBars } from '../../figures/template/ScaleBars.tsx';
 import { TemplateTile } from '../../figures/template/TemplateTile.tsx';

@@ -7,7 +7,7 @@ import { useComputed, useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { isExample } from '../../box/subjects/example.ts';
-import { verdicts, wholeModel } from '../../box/subjects/index.ts';
+import { verdicts, wholeModel } from '../../box/whole/index.ts';
 import type { LabelPlace } from '../../figures/box/label-places.ts';
 import type { Named } from '../../figures/box/NamedBox.tsx';
 import type { UnitSystem } from '../../units/index.ts';

@@ -1,6 +1,6 @@
 /** The rules of a part of the box in the order in which they are listed, each with what it says of this box. */
 import type { State, Verdict } from '../../box/core/verdict.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { PartOfBox } from '../../figures/box/parts-of-box.ts';
 import type { Count } from '../verdicts/Mark.tsx';
 

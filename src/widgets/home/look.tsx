@@ -1,7 +1,7 @@
 /** A box as a small drawing, and what the rules make of it in a few words. Fetched for readers who have a box of their own. */
 import { designBox } from '../../box/design/design.ts';
-import { verdicts } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
+import { verdicts } from '../../box/whole/index.ts';
 import { SmallBox } from '../../figures/box/SmallBox.tsx';
 import { inWords } from '../kit/in-words.ts';
 import { countOf, judgedOf } from '../my-box/warnings.ts';

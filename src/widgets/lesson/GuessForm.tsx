@@ -6,9 +6,9 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useId, useRef } from 'preact/hooks';
 import { exampleBox } from '../../box/subjects/example.ts';
-import type { ResultName } from '../../box/subjects/index.ts';
 import type { Box } from '../../box/subjects/inputs.ts';
 import { compute, type Model } from '../../box/subjects/model.ts';
+import type { ResultName } from '../../box/whole/index.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { guesses, loadGuesses, rememberGuess } from '../../notebook/predictions.ts';
 import { units } from '../../notebook/units.ts';

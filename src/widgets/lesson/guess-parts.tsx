@@ -1,8 +1,8 @@
 /** What both kinds of guess need: their properties, the figure in one or both systems, and the way back. */
 import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import type { Values } from '../../box/subjects/index.ts';
 import type { Model } from '../../box/subjects/model.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import type { Store } from '../kit/use-store.ts';
 import { type GuessSpec, valuesOfGuess } from './guess-spec.ts';

@@ -5,9 +5,9 @@
 import type { ComponentChildren, FunctionComponent } from 'preact';
 import type { NumberField } from '../../box/core/field.ts';
 import { exampleFor } from '../../box/subjects/example.ts';
-import type { Values } from '../../box/subjects/index.ts';
 import type { Box, ChoiceName, NumberName } from '../../box/subjects/inputs.ts';
 import { compute, type Model } from '../../box/subjects/model.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { GuessFrame } from '../../figures/parts/guess-frame.ts';
 import type { UnitSystem } from '../../units/index.ts';
 

@@ -2,8 +2,8 @@
 import type { ComponentChildren, FunctionComponent } from 'preact';
 import type { ChoiceField, Input, InputsOf, NumberField } from '../../box/core/field.ts';
 import type { Result } from '../../box/core/result.ts';
-import type { ResultName, Values } from '../../box/subjects/index.ts';
 import type { ChoiceName, NumberName } from '../../box/subjects/inputs.ts';
+import type { ResultName, Values } from '../../box/whole/index.ts';
 import type { Refused } from '../../calc/core/refusal.ts';
 import type { Card } from '../../calc/core/relation.ts';
 

@@ -1,8 +1,8 @@
 /** Every number that follows from the box, each with its reason. */
 import { useComputed } from '@preact/signals';
 import type { Result } from '../../box/core/result.ts';
-import type { ResultName, Values } from '../../box/subjects/index.ts';
-import { wholeModel } from '../../box/subjects/index.ts';
+import type { ResultName, Values } from '../../box/whole/index.ts';
+import { wholeModel } from '../../box/whole/index.ts';
 import { ResultLine } from '../kit/ResultLine.tsx';
 import type { Store } from '../kit/use-store.ts';
 

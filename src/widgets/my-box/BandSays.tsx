@@ -1,7 +1,7 @@
 /** The sentence below a ruler: "Keeps every rule from 3/16 in to 1/4 in. why?", with a mark before it where the number lies outside. */
 import { type NumberField, printOf } from '../../box/core/field.ts';
 import type { Stretch } from '../../box/design/trials.ts';
-import { verdicts } from '../../box/subjects/index.ts';
+import { verdicts } from '../../box/whole/index.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { Mark } from '../verdicts/Mark.tsx';

@@ -1,7 +1,7 @@
 /** The bar at the foot of a phone: the part before, the chosen one with a list of all, the next one, and the way to ask. */
 import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { Count } from '../verdicts/Mark.tsx';
 import { CountMark } from '../verdicts/Mark.tsx';
 import { Arrow } from './Arrow.tsx';

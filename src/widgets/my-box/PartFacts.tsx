@@ -1,7 +1,7 @@
 /** The inputs of a part with their values, to read: on paper, and without JavaScript. */
 import { printOf } from '../../box/core/field.ts';
-import type { Values } from '../../box/subjects/index.ts';
 import { fields } from '../../box/subjects/inputs.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { inputsIn, type PartOfBench } from './parts.ts';
 

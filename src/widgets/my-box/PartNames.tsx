@@ -1,5 +1,5 @@
 /** The names of all parts, each with its size and its warnings: round the drawing, or as a list. */
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { LabelPlace } from '../../figures/box/label-places.ts';
 import { partsOfBox } from '../../figures/box/parts-of-box.ts';
 import type { Count } from '../verdicts/Mark.tsx';

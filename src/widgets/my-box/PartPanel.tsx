@@ -3,7 +3,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import { useComputed } from '@preact/signals';
 import type { ComponentChildren, FunctionComponent, RefObject } from 'preact';
 import type { Design } from '../../box/design/design.ts';
-import { type Values, verdicts } from '../../box/subjects/index.ts';
+import { type Values, verdicts } from '../../box/whole/index.ts';
 import { worstFirst } from '../kit/told.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { Accuracy } from './Accuracy.tsx';

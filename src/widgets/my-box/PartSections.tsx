@@ -4,7 +4,7 @@
  */
 import { designBox } from '../../box/design/design.ts';
 import { exampleBox } from '../../box/subjects/example.ts';
-import { verdicts } from '../../box/subjects/index.ts';
+import { verdicts } from '../../box/whole/index.ts';
 import { Views } from '../../figures/views/Views.tsx';
 import { worstFirst } from '../kit/told.tsx';
 import { VerdictLine } from '../kit/VerdictLine.tsx';

@@ -1,6 +1,7 @@
 /** What a part of the bench comes to, in a few words: "7 fingers of 8 mm". */
-import type { Values } from '../../box/subjects/index.ts';
+
 import { fields } from '../../box/subjects/inputs.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { Sizes } from '../../figures/parts/Sizes.tsx';
 import type { PartOfBench } from './parts.ts';

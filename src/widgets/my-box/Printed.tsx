@@ -1,7 +1,7 @@
 /** On paper no part is chosen: all inputs of the box with their values, drawn while it is printed. */
 import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { PartFacts } from './PartFacts.tsx';
 import { nameOfPart, partsOfBench } from './parts.ts';
 

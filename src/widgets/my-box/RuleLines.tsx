@@ -1,6 +1,6 @@
 /** What rules say of the box, a line each, with the reason of the number that is judged. */
 import type { Verdict } from '../../box/core/verdict.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { Store } from '../kit/use-store.ts';
 import { VerdictLine } from '../kit/VerdictLine.tsx';
 import { Accept } from './Accept.tsx';

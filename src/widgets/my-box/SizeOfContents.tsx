@@ -1,7 +1,7 @@
 /** What the things in the list do to the size of the box, in words: who decides it, and what it comes to. */
 import { type ReadonlySignal, useComputed } from '@preact/signals';
 import { fitsBlock, isLaid, waysToLie, whyNoWay } from '../../box/design/ways-to-lie.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Sizes } from '../../figures/parts/Sizes.tsx';
 
 /** `of`: the box, as far as the drawings follow it: to search for ways to lie takes longer than a frame. */

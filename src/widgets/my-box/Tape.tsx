@@ -5,7 +5,7 @@
 
 import type { Verdict } from '../../box/core/verdict.ts';
 import { mendRefusal } from '../../box/design/mend-refusal.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { shownRulers } from '../../figures/parts/my-ruler.ts';
 import { InBoth } from '../kit/told.tsx';
 import type { Store } from '../kit/use-store.ts';

@@ -1,7 +1,7 @@
 /** The ways in which the contents may lie, best first. */
 import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import { blockOf, isLaid, waysToLie } from '../../box/design/ways-to-lie.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { Sizes } from '../../figures/parts/Sizes.tsx';
 import { Arrangement } from '../../figures/size/Arrangement.tsx';
 import { format } from '../../units/index.ts';

@@ -1,6 +1,6 @@
 /** Why the numbers that rules judge are what they are, behind a fold; an input of the reader's own has the rule alone. */
 import type { Verdict } from '../../box/core/verdict.ts';
-import { type ResultName, type Values, wholeModel } from '../../box/subjects/index.ts';
+import { type ResultName, type Values, wholeModel } from '../../box/whole/index.ts';
 import { href } from '../kit/href.ts';
 import { useReason } from '../kit/ResultLine.tsx';
 import type { Store } from '../kit/use-store.ts';

@@ -6,7 +6,7 @@ import { type ReadonlySignal, useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Design } from '../../box/design/design.ts';
 import { isExample } from '../../box/subjects/example.ts';
-import { verdicts } from '../../box/subjects/index.ts';
+import { verdicts } from '../../box/whole/index.ts';
 import { shownRulers } from '../../figures/parts/my-ruler.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { findMends, type Mends } from './find-mends.ts';

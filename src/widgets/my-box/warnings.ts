@@ -1,7 +1,7 @@
 /** What of a box wants a look: what cannot be built, what breaks, what is unusual, in that order. */
 import type { Verdict } from '../../box/core/verdict.ts';
 import type { Refusal } from '../../box/design/refusal.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import type { Count } from '../verdicts/Mark.tsx';
 import { partOfCheck } from './part-of-check.ts';
 import { type PartOfBench, partOfRefusal } from './parts.ts';

@@ -2,7 +2,7 @@
 
 import { rangeFor } from '../../box/core/tell.ts';
 import type { Range, Verdict } from '../../box/core/verdict.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { fieldUnit, type UnitSystem } from '../../units/index.ts';
 import { ticksOf } from './ticks.ts';
 

@@ -4,8 +4,8 @@
  */
 import type { Subject } from '../../box/core/subject.ts';
 import { verdictsOf } from '../../box/core/verdict.ts';
-import type { Values } from '../../box/subjects/index.ts';
 import { modelOf } from '../../box/subjects/model.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { href } from '../kit/href.ts';
 import { useStore } from '../kit/use-store.ts';
 import { Answer, NotJudged } from './Answer.tsx';

@@ -2,7 +2,7 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { NumberField } from '../../box/core/field.ts';
-import type { Values } from '../../box/subjects/index.ts';
+import type { Values } from '../../box/whole/index.ts';
 import { equilibriumMoisture } from '../../calc/air/moisture.ts';
 import { isRefused } from '../../calc/core/refusal.ts';
 import type { Wood } from '../../calc/core/wood.ts';

@@ -3,9 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { tell } from '../../../src/box/core/tell.ts';
 import { type Check, judge, type Verdict } from '../../../src/box/core/verdict.ts';
-import { evaluate, type Values, verdicts, wholeModel } from '../../../src/box/subjects/index.ts';
-
 import { fields } from '../../../src/box/subjects/inputs.ts';
+import { evaluate, type Values, verdicts, wholeModel } from '../../../src/box/whole/index.ts';
 import type { UnitSystem } from '../../../src/units/index.ts';
 import { parse } from '../../../src/units/parse.ts';
 import { goldenBoxes } from '../golden/boxes.ts';

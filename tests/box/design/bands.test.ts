@@ -7,8 +7,8 @@ import { designBox } from '../../../src/box/design/design.ts';
 import { givingWay } from '../../../src/box/design/gives-way.ts';
 import { standingOf } from '../../../src/box/design/standing.ts';
 import { inchExample } from '../../../src/box/subjects/example.ts';
-import { evaluate } from '../../../src/box/subjects/index.ts';
 import { type Box, fields, hasInput, type NumberName } from '../../../src/box/subjects/inputs.ts';
+import { evaluate } from '../../../src/box/whole/index.ts';
 import { INCH, type Ruler, rulers, usualRuler } from '../../../src/units/index.ts';
 import { goldenBoxes } from '../golden/boxes.ts';
 

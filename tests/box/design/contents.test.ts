@@ -5,9 +5,9 @@ import type { Item } from '../../../src/box/core/field.ts';
 import { type NewContents, withItems } from '../../../src/box/design/contents.ts';
 import { blockOf, isLaid, waysToLie } from '../../../src/box/design/ways-to-lie.ts';
 import { exampleBox, inchExample } from '../../../src/box/subjects/example.ts';
-import { evaluate } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { fields } from '../../../src/box/subjects/inputs.ts';
+import { evaluate } from '../../../src/box/whole/index.ts';
 
 const domino = exampleBox.items[0]!;
 const sizes = ['contentsLength', 'contentsWidth', 'contentsHeight'] as const;

@@ -6,10 +6,9 @@ import { judge } from '../../../src/box/core/verdict.ts';
 import { designBox } from '../../../src/box/design/design.ts';
 import { smallestChanges } from '../../../src/box/design/smallest-change.ts';
 import { inchExample } from '../../../src/box/subjects/example.ts';
-import { evaluate, wholeModel } from '../../../src/box/subjects/index.ts';
-
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { fields } from '../../../src/box/subjects/inputs.ts';
+import { evaluate, wholeModel } from '../../../src/box/whole/index.ts';
 import { inPrism, type Point, type Solid } from '../../../src/geometry/solid.ts';
 import { INCH, toField, usualRuler } from '../../../src/units/index.ts';
 import { parse } from '../../../src/units/parse.ts';

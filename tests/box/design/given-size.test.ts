@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type GivenSize, givenSizes, giveSize } from '../../../src/box/design/given-size.ts';
 import { exampleBox } from '../../../src/box/subjects/example.ts';
-import { evaluate } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { evaluate } from '../../../src/box/whole/index.ts';
 import { isRefused } from '../../../src/calc/core/refusal.ts';
 
 const names = Object.keys(givenSizes) as GivenSize[];

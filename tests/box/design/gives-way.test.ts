@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { givingWay } from '../../../src/box/design/gives-way.ts';
 import { inchExample } from '../../../src/box/subjects/example.ts';
-import { evaluate } from '../../../src/box/subjects/index.ts';
 import type { Box, NumberName } from '../../../src/box/subjects/inputs.ts';
+import { evaluate } from '../../../src/box/whole/index.ts';
 import { INCH, rulers, usualRuler } from '../../../src/units/index.ts';
 
 const ruler = usualRuler.inch;

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { newBox } from '../../../src/box/design/new-box.ts';
 import { offRuler } from '../../../src/box/design/ruler-sizes.ts';
 import { standingOf } from '../../../src/box/design/standing.ts';
-import { evaluate } from '../../../src/box/subjects/index.ts';
+import { evaluate } from '../../../src/box/whole/index.ts';
 import { isRefused } from '../../../src/calc/core/refusal.ts';
 import { answers, anyRuler } from './new-box-answers.ts';
 

@@ -3,10 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { printOf, stepOf } from '../../../src/box/core/field.ts';
 import { judge } from '../../../src/box/core/verdict.ts';
 import { smallestChanges } from '../../../src/box/design/smallest-change.ts';
-import { evaluate, verdicts, wholeModel } from '../../../src/box/subjects/index.ts';
-
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { fields } from '../../../src/box/subjects/inputs.ts';
+import { evaluate, verdicts, wholeModel } from '../../../src/box/whole/index.ts';
 import { format, usualRuler } from '../../../src/units/index.ts';
 import { goldenBoxes } from '../golden/boxes.ts';
 import { exampleBox } from '../reckoned-box.ts';

@@ -8,8 +8,8 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { designBox } from '../../../src/box/design/design.ts';
-import { verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { verdicts } from '../../../src/box/whole/index.ts';
 import { workOf } from '../../../src/box/work/work.ts';
 import { cutListCsv } from '../../../src/notebook/files.ts';
 import { usualRuler } from '../../../src/units/index.ts';

@@ -1,8 +1,8 @@
 /** What the example box is told about its air, its wait and its finish, and where that turns. */
 import { describe, expect, test } from 'vitest';
 import { diffusionOf } from '../../../src/box/subjects/air/wait.ts';
-import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { evaluate, verdicts } from '../../../src/box/whole/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const of = (inputs: Partial<Box> = {}) => evaluate({ ...exampleBox, ...inputs });

@@ -2,8 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { judge } from '../../../src/box/core/verdict.ts';
 import { groovesChecks } from '../../../src/box/subjects/grooves/verdicts.ts';
-import { evaluate } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { evaluate } from '../../../src/box/whole/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const inch = 25.4;

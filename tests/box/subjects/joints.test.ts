@@ -1,9 +1,9 @@
 /** What the notebook says about the corners of a box. Limits are common practice, no source, unless named. */
 import { describe, expect, test } from 'vitest';
 import { judge } from '../../../src/box/core/verdict.ts';
-import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { jointsChecks } from '../../../src/box/subjects/joints/verdicts.ts';
+import { evaluate, verdicts } from '../../../src/box/whole/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 /** State by rule, for the example with these changes. */

@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { designBox } from '../../../src/box/design/design.ts';
-import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { evaluate, verdicts } from '../../../src/box/whole/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const of = (inputs: Partial<Box> = {}) => evaluate({ ...exampleBox, ...inputs });

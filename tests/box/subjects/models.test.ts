@@ -1,8 +1,8 @@
 /** A lesson loads only its own model; this holds every check to the numbers that its model computes. */
 import { describe, expect, test } from 'vitest';
 import { judge } from '../../../src/box/core/verdict.ts';
-import { evaluate, type ResultName, subjects, type Values } from '../../../src/box/subjects/index.ts';
 import { compute, type Model, modelOf } from '../../../src/box/subjects/model.ts';
+import { evaluate, type ResultName, subjects, type Values } from '../../../src/box/whole/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const models: readonly [string, Model][] = [

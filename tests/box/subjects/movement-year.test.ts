@@ -1,6 +1,5 @@
 /** A year of air put to the panels of the example box: against the solver, the wave formula and work by hand. */
 import { describe, expect, test } from 'vitest';
-import { evaluate } from '../../../src/box/subjects/index.ts';
 import {
   dayOfBuilding,
   figuresOf,
@@ -8,6 +7,7 @@ import {
   panelMoisture,
   setupOf,
 } from '../../../src/box/subjects/movement/panel-year.ts';
+import { evaluate } from '../../../src/box/whole/index.ts';
 import { climates } from '../../../src/calc/air/climates.ts';
 import { SHUT_INSIDE } from '../../../src/calc/air/slab.ts';
 import { moistureThrough, type YearOfAir } from '../../../src/calc/air/year.ts';

@@ -1,9 +1,9 @@
 /** Bottom and lid of the box through its year of air. Humidities are turned to moisture by the published equation. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { changeOf, methodSays, playAt } from '../../../src/box/subjects/movement/panel-state.ts';
+import { evaluate, verdicts } from '../../../src/box/whole/index.ts';
 import { woodNote } from '../../../src/box/wood/labels.ts';
 import { woods } from '../../../src/box/wood/woods.ts';
 import { exampleBox } from '../reckoned-box.ts';

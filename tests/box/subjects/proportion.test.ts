@@ -1,9 +1,9 @@
 /** What the rules of proportion say about a box, and where they change their mind. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { isInForce } from '../../../src/box/subjects/inputs.ts';
+import { evaluate, verdicts } from '../../../src/box/whole/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const values = (changes: Partial<Box> = {}) => evaluate({ ...exampleBox, ...changes });

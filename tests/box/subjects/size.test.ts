@@ -1,7 +1,7 @@
 /** Sizes of the current box, added up by hand. */
 import { describe, expect, test } from 'vitest';
-import { evaluate } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { evaluate } from '../../../src/box/whole/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const sizesOf = (inputs: Partial<Box> = {}) => {

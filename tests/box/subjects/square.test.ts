@@ -1,7 +1,7 @@
 /** What the box says of errors and of its own measurements. */
 import { describe, expect, test } from 'vitest';
-import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { evaluate, verdicts } from '../../../src/box/whole/index.ts';
 import { INCH } from '../../../src/units/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 

@@ -1,7 +1,7 @@
 /** What the lesson on wall thickness finds in a box. */
 import { describe, expect, test } from 'vitest';
-import { evaluate, verdicts } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { evaluate, verdicts } from '../../../src/box/whole/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const inch = 25.4;

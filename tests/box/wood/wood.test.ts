@@ -1,7 +1,7 @@
 /** The figures of the chosen wood in the box's values. */
 import { expect, test } from 'vitest';
-import { evaluate } from '../../../src/box/subjects/index.ts';
 import { fields } from '../../../src/box/subjects/inputs.ts';
+import { evaluate } from '../../../src/box/whole/index.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const of = (species: string) => evaluate({ ...exampleBox, species });

@@ -1,8 +1,8 @@
 /** The words of the question field are whole: every name in them stands for something. */
 import { describe, expect, test } from 'vitest';
 import { exampleBox } from '../../../src/box/subjects/example.ts';
-import { wholeModel } from '../../../src/box/subjects/index.ts';
 import { fields } from '../../../src/box/subjects/inputs.ts';
+import { wholeModel } from '../../../src/box/whole/index.ts';
 import { ownOf } from '../../../src/widgets/ask/own.ts';
 import { ownAmounts } from '../../../src/widgets/ask/own-amounts.ts';
 import { ownNumbers } from '../../../src/widgets/ask/own-numbers.ts';

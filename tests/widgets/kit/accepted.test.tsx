@@ -2,9 +2,8 @@
 import { renderToString } from 'preact-render-to-string';
 import { expect, test } from 'vitest';
 import { designBox } from '../../../src/box/design/design.ts';
-import { verdicts, wholeModel } from '../../../src/box/subjects/index.ts';
-
 import type { Box } from '../../../src/box/subjects/inputs.ts';
+import { verdicts, wholeModel } from '../../../src/box/whole/index.ts';
 import { decodeStore, encodeStore } from '../../../src/notebook/codec.ts';
 import { Exceptions } from '../../../src/widgets/build-sheet/Exceptions.tsx';
 import { exampleBox } from '../../box/reckoned-box.ts';

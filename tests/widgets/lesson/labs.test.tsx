@@ -3,10 +3,10 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import type { Field } from '../../../src/box/core/field.ts';
 import { exampleBox } from '../../../src/box/subjects/example.ts';
-import type { Values } from '../../../src/box/subjects/index.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';
 import { fields, type NumberName } from '../../../src/box/subjects/inputs.ts';
 import { compute } from '../../../src/box/subjects/model.ts';
+import type { Values } from '../../../src/box/whole/index.ts';
 import { isRefused } from '../../../src/calc/core/refusal.ts';
 import { lessons } from '../../../src/prose/lessons.ts';
 

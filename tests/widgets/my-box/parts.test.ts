@@ -1,8 +1,8 @@
 /** Every input and every check of the box has its place on the bench, and only one. */
 import { describe, expect, test } from 'vitest';
 import { exampleBox } from '../../../src/box/subjects/example.ts';
-import { wholeModel } from '../../../src/box/subjects/index.ts';
 import { type Box, fields, hasInput } from '../../../src/box/subjects/inputs.ts';
+import { wholeModel } from '../../../src/box/whole/index.ts';
 import { checksOfParts, partOfCheck } from '../../../src/widgets/my-box/part-of-check.ts';
 import { inputsIn, inputsOfParts, partsOfBench } from '../../../src/widgets/my-box/parts.ts';
 

@@ -1,8 +1,8 @@
 /** Everything about a box that cannot be built, the first impossible thing first. */
 
-import type { Values } from '../../subjects/index.ts';
 import type { Box } from '../../subjects/inputs.ts';
 import { fields, type NumberName } from '../../subjects/inputs.ts';
+import type { Values } from '../../whole/index.ts';
 import { type Condition, type Refusal, refuse } from '../refusal.ts';
 import { jointConditions } from './joints.ts';
 import { miterConditions } from './miters.ts';

@@ -1,5 +1,5 @@
 /** Conditions that joints share: an input that must be positive, a count within bounds. */
-import type { Values } from '../../subjects/index.ts';
+import type { Values } from '../../whole/index.ts';
 import type { Condition } from '../refusal.ts';
 
 /** A size of the joint that must be more than nothing. */

@@ -1,5 +1,5 @@
 /** What makes fingers and dovetails impossible. */
-import type { Values } from '../../subjects/index.ts';
+import type { Values } from '../../whole/index.ts';
 import { mostTails } from '../joints/dovetail.ts';
 import { mostFingers } from '../joints/finger.ts';
 import { type Plan, plan } from '../plan.ts';

@@ -1,7 +1,7 @@
 /** What makes keys or splines in a miter impossible. */
 
 import { practice } from '../../core/practice.ts';
-import type { Values } from '../../subjects/index.ts';
+import type { Values } from '../../whole/index.ts';
 import { keyShare, mostKeys, splineSection } from '../joints/miter.ts';
 import { plan } from '../plan.ts';
 import { both, type Condition } from '../refusal.ts';

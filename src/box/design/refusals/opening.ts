@@ -1,6 +1,6 @@
 /** What makes the way the box opens impossible: notch, hole, liner, saw line, hinges. Over 150 lines: one table. */
 import { practice } from '../../core/practice.ts';
-import type { Values } from '../../subjects/index.ts';
+import type { Values } from '../../whole/index.ts';
 import { both, type Condition } from '../refusal.ts';
 
 const notched = (v: Values) => v.kind === 'sliding' && v.pull === 'notch';

@@ -1,7 +1,7 @@
 /** What makes the bottom, the lid's panel or their grooves impossible. */
 
 import { practice } from '../../core/practice.ts';
-import type { Values } from '../../subjects/index.ts';
+import type { Values } from '../../whole/index.ts';
 import { both, type Condition } from '../refusal.ts';
 
 const inGroove = (v: Values) => v.bottomSeat === 'groove';

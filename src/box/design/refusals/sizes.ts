@@ -1,5 +1,5 @@
 /** What makes a box impossible by its sizes. */
-import type { Values } from '../../subjects/index.ts';
+import type { Values } from '../../whole/index.ts';
 import { both, type Condition } from '../refusal.ts';
 import { linerFills } from './opening.ts';
 

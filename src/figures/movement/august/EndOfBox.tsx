@@ -2,7 +2,7 @@
  * A sliding-lid box cut across, mm, its upper left corner at 0: side walls, bottom, and the lid pushed into the left
  * groove, its ring figure by the box's own ring angle. `grown` is what the lid has become wider; it stops at the groove's end.
  */
-import type { Values } from '../../../box/subjects/index.ts';
+import type { Values } from '../../../box/whole/index.ts';
 import { stripRings } from './strip-rings.ts';
 
 /** Rings of `RingStrips` are so many units apart; here they stand closer, mm. */

@@ -2,7 +2,7 @@
  * A sliding lid in a box cut across, and its right edge under a lens: how far the damp of August pushes it. What the lens
  * shows is the same drawing, so many times larger, so nothing in it is out of place.
  */
-import type { Values } from '../../../box/subjects/index.ts';
+import type { Values } from '../../../box/whole/index.ts';
 import type { UnitSystem } from '../../../units/index.ts';
 import { Drawing } from '../../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../../parts/Label.tsx';

@@ -1,8 +1,8 @@
 /** The box that the answers make: drawn, with what was chosen for the reader and how it stands with the rules. */
 import { useMemo } from 'preact/hooks';
 import { designBox } from '../../../box/design/design.ts';
-import { verdicts } from '../../../box/subjects/index.ts';
 import type { Box } from '../../../box/subjects/inputs.ts';
+import { verdicts } from '../../../box/whole/index.ts';
 import { BenchBox } from '../../../figures/box/BenchBox.tsx';
 import { benchPicture } from '../../../figures/box/bench-picture.ts';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';

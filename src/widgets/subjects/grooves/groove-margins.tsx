@@ -1,8 +1,8 @@
 /** Labs of the lesson on groove margins. */
 
 import { grooves } from '../../../box/subjects/grooves/subject.ts';
-import type { Values } from '../../../box/subjects/index.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
+import type { Values } from '../../../box/whole/index.ts';
 import { cornerHoles } from '../../../calc/grooves/groove-corner.ts';
 import { isSlender } from '../../../calc/grooves/grooves.ts';
 import { CornerXray } from '../../../figures/grooves/CornerXray.tsx';

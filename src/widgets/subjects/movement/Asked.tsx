@@ -1,9 +1,9 @@
 /** What the day of building asks of the panel, in numbers that can say why. */
 
-import type { Values } from '../../../box/subjects/index.ts';
 import { panelOf } from '../../../box/subjects/movement/panel-state.ts';
 import { allowanceOf } from '../../../box/subjects/movement/panel-year.ts';
 import type { PanelName } from '../../../box/subjects/movement/results.ts';
+import type { Values } from '../../../box/whole/index.ts';
 import { halfTime } from '../../../calc/air/diffusion-series.ts';
 import { ROOM_SURFACE } from '../../../calc/air/slab.ts';
 import { work } from '../../../calc/core/working.ts';

@@ -1,6 +1,5 @@
 /** What all labs of a year have in common: the shared year and day, and a sentence in place of a picture where there is no number. */
 import type { ComponentChildren } from 'preact';
-import type { Values } from '../../../box/subjects/index.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
 import {
   type DayOfBuilding,
@@ -11,6 +10,7 @@ import {
 } from '../../../box/subjects/movement/panel-year.ts';
 import type { PanelName } from '../../../box/subjects/movement/results.ts';
 import { movement } from '../../../box/subjects/movement/subject.ts';
+import type { Values } from '../../../box/whole/index.ts';
 import type { YearOfAir } from '../../../calc/air/year.ts';
 import { isRefused, type Refused } from '../../../calc/core/refusal.ts';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';

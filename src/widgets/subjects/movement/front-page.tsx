@@ -4,9 +4,9 @@
  */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import type { ResultName } from '../../../box/subjects/index.ts';
 import type { Box } from '../../../box/subjects/inputs.ts';
 import { type Model, modelOf } from '../../../box/subjects/model.ts';
+import type { ResultName } from '../../../box/whole/index.ts';
 import { wideSheet } from '../../../figures/movement/august/august-layouts.ts';
 import { LidAugustWide } from '../../../figures/movement/august/LidAugust.tsx';
 import { guesses, loadGuesses } from '../../../notebook/predictions.ts';

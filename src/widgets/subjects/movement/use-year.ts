@@ -1,7 +1,7 @@
 /** The year of air that all figures of a page share. */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import type { Values } from '../../../box/subjects/index.ts';
+import type { Values } from '../../../box/whole/index.ts';
 import type { YearOfAir } from '../../../calc/air/year.ts';
 import type { Refused } from '../../../calc/core/refusal.ts';
 import { firstYear, loadYear, type YearChoice, yearChoice, yearOf } from '../../../notebook/year.ts';

@@ -1,11 +1,11 @@
 /** Labs of the lesson on wood movement. */
 
-import type { Values } from '../../../box/subjects/index.ts';
 import { lid } from '../../../box/subjects/lid/subject.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
 import { changeOf, methodSays } from '../../../box/subjects/movement/panel-state.ts';
 import type { PanelName } from '../../../box/subjects/movement/results.ts';
 import { movement } from '../../../box/subjects/movement/subject.ts';
+import type { Values } from '../../../box/whole/index.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { GapSayings } from '../../../figures/movement/GapSayings.tsx';
 import { LidSection, PanelSection } from '../../../figures/movement/PanelSection.tsx';

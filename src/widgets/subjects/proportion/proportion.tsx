@@ -1,9 +1,9 @@
 /** Labs of the proportion lesson. */
 
-import type { Values } from '../../../box/subjects/index.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
 import { proportion } from '../../../box/subjects/proportion/subject.ts';
 import { usualRatio } from '../../../box/subjects/proportion/verdicts.ts';
+import type { Values } from '../../../box/whole/index.ts';
 import { ratio } from '../../../calc/proportion/proportion.ts';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { InsideOutside } from '../../../figures/proportion/InsideOutside.tsx';

@@ -1,9 +1,9 @@
 /** Labs of the lesson on wall thickness and size. */
 
 import { bottom } from '../../../box/subjects/bottom/subject.ts';
-import type { Values } from '../../../box/subjects/index.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
 import { walls } from '../../../box/subjects/walls/subject.ts';
+import type { Values } from '../../../box/whole/index.ts';
 import { bendsAsBeam } from '../../../calc/walls/side-push.ts';
 import { TapRing } from '../../../figures/bottom/TapRing.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';

@@ -1,20 +1,20 @@
 /** The subjects of the box, in the order of the work, and everything they say about a box together. */
 import { verdictsOf } from '../core/verdict.ts';
+import { air } from '../subjects/air/subject.ts';
+import { bottom } from '../subjects/bottom/subject.ts';
+import { finish } from '../subjects/finish/subject.ts';
+import { grooves } from '../subjects/grooves/subject.ts';
+import type { Box } from '../subjects/inputs.ts';
+import { joints } from '../subjects/joints/subject.ts';
+import { lid } from '../subjects/lid/subject.ts';
+import { compute, type Model, modelOf } from '../subjects/model.ts';
+import { movement } from '../subjects/movement/subject.ts';
+import type { SubjectName } from '../subjects/names.ts';
+import { proportion } from '../subjects/proportion/subject.ts';
+import { size } from '../subjects/size/subject.ts';
+import { square } from '../subjects/square/subject.ts';
+import { walls } from '../subjects/walls/subject.ts';
 import type { WoodFigures } from '../wood/figures.ts';
-import { air } from './air/subject.ts';
-import { bottom } from './bottom/subject.ts';
-import { finish } from './finish/subject.ts';
-import { grooves } from './grooves/subject.ts';
-import type { Box } from './inputs.ts';
-import { joints } from './joints/subject.ts';
-import { lid } from './lid/subject.ts';
-import { compute, type Model, modelOf } from './model.ts';
-import { movement } from './movement/subject.ts';
-import type { SubjectName } from './names.ts';
-import { proportion } from './proportion/subject.ts';
-import { size } from './size/subject.ts';
-import { square } from './square/subject.ts';
-import { walls } from './walls/subject.ts';
 
 /** Those of the names that say something about a box; rules are judged in this order. */
 export const subjects = {
