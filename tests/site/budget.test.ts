@@ -15,7 +15,7 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   'lessons/groove-margins/': { js: 56 },
   'lessons/wood-movement/': { html: 28, js: 65, requests: 18 },
   'lessons/what-a-finish-does/': { js: 64, requests: 16 },
-  'lessons/a-year-of-a-panel/': { html: 22, js: 65 },
+  'lessons/a-year-of-a-panel/': { html: 26, js: 68 },
   'rules/': { html: 36 },
   // Letters of formulas.
   'rules/write-the-humidity/': { fonts: 40 },
