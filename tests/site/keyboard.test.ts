@@ -41,7 +41,7 @@ const named = (within: Page | Locator, name: string | RegExp) =>
 async function uncover(page: Page): Promise<void> {
   const skip = named(page, /^(skip, |just )show me$/);
   for (let left = await skip.count(); left > 0; left--) await skip.first().press('Enter');
-  for (const fold of await page.locator('.more-of-it:not([open]) > summary').all())
+  for (const fold of await page.locator('.more-of-it > summary').all())
     if (await fold.isVisible()) await fold.press('Enter');
 }
 /** The list of things on the bench, unfolded. */
