@@ -83,7 +83,6 @@ for (const path of [...everyKind, ...parts.map((part) => `my-box/#${part}`)])
     await page.addStyleTag({ content: spacing });
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
-      for (const guess of document.querySelectorAll<HTMLElement>('.guess')) guess.dataset.open = 'true';
       for (const card of document.querySelectorAll<HTMLElement>('.guess-card')) card.dataset.state = 'open';
     });
     for (const units of ['mm', 'inch'] as const) {

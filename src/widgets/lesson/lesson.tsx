@@ -6,7 +6,6 @@ import type { Box } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import { Exercise, type Props as ExerciseProps } from './Exercise.tsx';
 import { GuessCard } from './GuessCard.tsx';
-import { GuessForm, type Props as GuessProps } from './GuessForm.tsx';
 import type { GuessSpec } from './guess-spec.ts';
 import { Lab } from './Lab.tsx';
 import type { LabSpec, SharingLabSpec } from './lab-spec.ts';
@@ -24,7 +23,6 @@ export interface Lesson {
 export type IslandProps =
   | { as: 'lab'; name: string; pins?: Partial<Box> | undefined }
   | { as: 'guess card'; id: string }
-  | ({ as: 'guess' } & GuessProps)
   | ({ as: 'exercise' } & ExerciseProps)
   | ({ as: 'recall' } & RecallProps)
   | ({ as: 'my box' } & PutInMyBoxProps);
@@ -42,8 +40,6 @@ export const islandOf =
       }
       case 'guess card':
         return <GuessCard id={props.id} spec={guesses[props.id]!} model={model} />;
-      case 'guess':
-        return <GuessForm model={model} {...props} />;
       case 'exercise':
         return <Exercise model={model} {...props} />;
       case 'recall':

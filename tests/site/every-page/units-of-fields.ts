@@ -6,7 +6,6 @@ import { chooseUnits, heardUnits } from '../site.ts';
 export async function fieldsNameTheirUnits(page: Page): Promise<void> {
   await page.evaluate(() => {
     for (const fold of document.querySelectorAll('details')) fold.open = true;
-    for (const guess of document.querySelectorAll<HTMLElement>('.guess')) guess.dataset.open = 'true';
   });
   for (const units of ['mm', 'inch'] as const) {
     await chooseUnits(page, units);
