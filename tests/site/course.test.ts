@@ -45,6 +45,7 @@ test('what is done and skipped in a lesson is hatched in the list, and the way l
   await expect(go).toContainText('Go on with lesson 4, question 3');
   await expect(go).toContainText(third!);
   await page.reload();
+  await expect(go).toContainText('Go on with lesson 4, question 3');
   await go.click();
   await expect(page.locator('.lesson-step').nth(2).locator('h2').first()).toBeInViewport();
 
