@@ -51,8 +51,10 @@ test('by keys alone, with a thing of my own, in inches', async ({ page }) => {
   await page.keyboard.press('ArrowUp');
   await expect(page.getByRole('radio', { name: /^my own/ })).toBeChecked();
   const length = page.getByRole('textbox', { name: 'length in inches', exact: true });
+  const before = await made(page).textContent();
   await length.fill('7 1/2');
   await length.press('Enter');
+  await expect.poll(() => made(page).textContent()).not.toBe(before);
   await expect(made(page)).toContainText('It can be built');
   const put = made(page).getByRole('button', { name: 'put it on the bench' });
   await expect(put).toBeEnabled();

@@ -84,7 +84,7 @@ test('the number is the one on the page of the rule, for a box of my own and in 
     await page.goBack();
     await expect(heading(page)).toHaveText('The lid');
     // Until it is awake the page tells the example's numbers.
-    await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
+    await expect(page.locator('astro-island[ssr]:has(.point-at-box)')).toHaveCount(0);
   }
 });
 

@@ -44,7 +44,8 @@ test('more moisture means damper air', () => {
   fc.assert(
     fc.property(
       fc.double({ min: 0, max: 40, noNaN: true }),
-      fc.double({ min: 2, max: 22, noNaN: true }),
+      // The table ends at 22.7 % where it is warm.
+      fc.double({ min: 2, max: 21, noNaN: true }),
       fc.double({ min: 0.01, max: 1, noNaN: true }),
       (temperature, moisture, more) => {
         expect(humidityOf(temperature, moisture + more)).toBeGreaterThan(humidityOf(temperature, moisture));
