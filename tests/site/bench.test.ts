@@ -5,21 +5,10 @@
 import { type CDPSession, expect, type Locator, type Page, test } from '@playwright/test';
 import { exampleBox } from '../../src/box/subjects/example.ts';
 import { type Box, fields, hasInput } from '../../src/box/subjects/inputs.ts';
-import { type BenchPart, linkTo, open, takePart } from './site.ts';
+import { type BenchPart, benchParts, linkTo, open, takePart } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 
-const parts: readonly BenchPart[] = [
-  'inside',
-  'walls',
-  'corners',
-  'grooves',
-  'bottom',
-  'lid',
-  'wood and air',
-  'the board',
-  'my accuracy',
-];
 const heading = (page: Page) => page.locator('.part h2');
 const drawing = (page: Page) => page.locator('.turning');
 const warnings = (page: Page) => page.getByRole('list', { name: 'Warnings', exact: true });
@@ -50,7 +39,7 @@ test.describe('every input that the box has is reached', () => {
     test(name, async ({ page }) => {
       await open(page, linkTo('my-box/', changes));
       const found: string[] = [];
-      for (const part of parts) {
+      for (const part of benchParts) {
         await takePart(page, part);
         found.push(
           ...(await page
@@ -135,7 +124,7 @@ test.describe('a part is taken', () => {
     await expect(heading(page)).toHaveText('Walls');
     await page.getByRole('button', { name: /all parts$/ }).click();
     const list = page.getByRole('dialog', { name: 'Parts of the box' });
-    await expect(list.getByRole('button')).toHaveCount(parts.length + 1);
+    await expect(list.getByRole('button')).toHaveCount(benchParts.length + 1);
     await list.getByRole('button', { name: /^grooves/ }).click();
     await expect(list).toBeHidden();
     await expect(heading(page)).toHaveText('Grooves');
@@ -344,7 +333,7 @@ test.describe('touch', () => {
     await devtools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
   }
 
-  for (const part of parts)
+  for (const part of benchParts)
     test(`a vertical swipe that begins on any control of “${part}” scrolls and changes nothing`, async ({
       page,
     }) => {
@@ -455,7 +444,7 @@ test.describe('without JavaScript', () => {
   test('the plate shows the example, and each name leads to a section with its sizes', async ({ page }) => {
     await page.goto('my-box/');
     await expect(page.getByRole('img', { name: /^The box/ })).toBeVisible();
-    for (const part of parts) {
+    for (const part of benchParts) {
       const link = page
         .getByRole('navigation', { name: 'Parts of the box' })
         .getByRole('link', { name: part });

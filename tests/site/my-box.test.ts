@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { exampleBox } from '../../src/box/subjects/example.ts';
 import type { Box } from '../../src/box/subjects/inputs.ts';
-import { linkTo, open, openDrawer } from './site.ts';
+import { benchParts, linkTo, open, openDrawer } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 
@@ -97,19 +97,6 @@ const numbers: Readonly<Record<string, number>> = {
   'error of a part’s length': exampleBox.lengthError,
 };
 
-/** The names on the bench. */
-const parts = [
-  'inside',
-  'walls',
-  'corners',
-  'grooves',
-  'bottom',
-  'lid',
-  'wood and air',
-  'the board',
-  'my accuracy',
-];
-
 /** What has the focus: kind of element, the words that name it, the sizes it stands beside. */
 const focused = (page: Page) =>
   page.evaluate(() => {
@@ -158,14 +145,14 @@ test('the example box is designed from nothing with the keyboard alone, and its 
   await open(page, linkTo('my-box/', nothing));
   const done = new Set<string>();
   /** Parts in the order of their names; then once more the first, whose room above gave way to fingers and lips. */
-  const way = [...parts, 'inside'];
+  const way = [...benchParts, 'inside'];
   let taken = 0;
   let file: string | undefined;
   for (let press = 0; press < 2500 && file === undefined; press++) {
     await page.keyboard.press('Tab');
     const { tag, type: kind, name, fold } = await focused(page);
     if (kind === 'range' || kind === 'file') continue;
-    if (tag === 'a' && parts.includes(name)) {
+    if (tag === 'a' && (benchParts as readonly string[]).includes(name)) {
       // From the name the focus goes to the heading of the part, and on to its controls.
       if (way[taken] !== name) continue;
       taken += 1;

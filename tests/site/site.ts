@@ -69,16 +69,18 @@ export const linkTo = (page: string, changes: Partial<Box>) =>
   `${page}#box=3.${Buffer.from(JSON.stringify(changes)).toString('base64url')}`;
 
 /** The names on the bench of my box, as a reader meets them. */
-export type BenchPart =
-  | 'inside'
-  | 'walls'
-  | 'corners'
-  | 'grooves'
-  | 'bottom'
-  | 'lid'
-  | 'wood and air'
-  | 'the board'
-  | 'my accuracy';
+export const benchParts = [
+  'inside',
+  'walls',
+  'corners',
+  'grooves',
+  'bottom',
+  'lid',
+  'wood and air',
+  'the board',
+  'my accuracy',
+] as const;
+export type BenchPart = (typeof benchParts)[number];
 
 /** Takes a part on the bench of my box by its name, and unfolds the rest of its controls and of what it holds. */
 export async function takePart(page: Page, part: BenchPart): Promise<void> {

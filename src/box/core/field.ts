@@ -97,6 +97,13 @@ export type InputsOf<Table> = { readonly [Name in keyof Table]: ValueOf<Table[Na
 export const stepOf = ({ as, step, inchStep }: NumberField, { mark, system }: Ruler): number =>
   as === 'size' ? mark : system === 'inch' && inchStep ? inchStep : step;
 
+/** A number that lies on a step, give or take arithmetic noise, is not stepped to again. */
+const noise = 1e-6;
+
+/** The next whole step above or below a place between steps, in steps. */
+export const nextStep = (at: number, by: 1 | -1): number =>
+  by > 0 ? Math.floor(at + noise) + 1 : Math.ceil(at - noise) - 1;
+
 /** How a number of this field is printed, everywhere. */
 export const printOf = ({ digits, denominator, as }: Pick<NumberField, 'digits' | 'denominator' | 'as'>) => ({
   digits,

@@ -1,4 +1,5 @@
 /** One input of the box: a slider and a number field with one value, or a choice. */
+
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import { type NumberField, printOf, stepOf } from '../../box/core/field.ts';
@@ -6,6 +7,7 @@ import type { Box } from '../../box/subjects/inputs.ts';
 import { type ChoiceName, fields, type NumberName } from '../../box/subjects/inputs.ts';
 import { seenBy, shownRulers } from '../../figures/parts/my-ruler.ts';
 import { format, type UnitSystem } from '../../units/index.ts';
+import { BelowField } from './BelowField.tsx';
 import { HeardUnit, Unit } from './Unit.tsx';
 import type { Store } from './use-store.ts';
 import { useTypedNumber } from './use-typed-number.ts';
@@ -87,16 +89,7 @@ export function NumberControl({ field, value, system, set: change, warning }: Nu
       />
       <input {...number.input} id={id} aria-describedby={described || undefined} />
       <Unit kind={kind} system={system} />
-      {message && (
-        <p class="message" id={`${id}m`} role={number.message || used.value ? 'alert' : undefined}>
-          {message}
-        </p>
-      )}
-      {help && (
-        <p class="help" id={`${id}h`}>
-          {help}
-        </p>
-      )}
+      <BelowField id={id} message={message} isNew={Boolean(number.message) || used.value} help={help} />
     </div>
   );
 }

@@ -1,8 +1,8 @@
 /** The state of the checks in a line under the drawing on a phone: it leads to all warnings. */
 import type { ReadonlySignal } from '@preact/signals';
 import { Mark } from '../verdicts/Mark.tsx';
-import { Arrow } from './Arrow.tsx';
-import { type Bench, turnBy } from './bench-state.ts';
+import type { Bench } from './bench-state.ts';
+import { Turn } from './Turn.tsx';
 import { countOf, type Judged } from './warnings.ts';
 
 interface Props {
@@ -41,15 +41,7 @@ export function CheckState({ of, bench, open, onAll }: Props) {
         </button>
       )}
       <span class="kept-count">{judged.kept.length} kept</span>
-      <span class="turn">
-        <button type="button" class="quiet bare" aria-label="turn left" onClick={() => turnBy(bench, -1)}>
-          <Arrow to="left" />
-        </button>
-        <span aria-hidden="true">turn</span>
-        <button type="button" class="quiet bare" aria-label="turn right" onClick={() => turnBy(bench, 1)}>
-          <Arrow to="right" />
-        </button>
-      </span>
+      <Turn bench={bench} />
     </div>
   );
 }

@@ -11,9 +11,10 @@ import { poses } from '../../figures/box/poses.ts';
 import type { Count } from '../verdicts/Mark.tsx';
 import { Arrow } from './Arrow.tsx';
 import { BoxOnBench } from './BoxOnBench.tsx';
-import { type Bench, tipBy, turnBy } from './bench-state.ts';
+import { type Bench, tipBy } from './bench-state.ts';
 import { useLate } from './Late.tsx';
 import { nameOfPart, type PartOfBench } from './parts.ts';
+import { Turn } from './Turn.tsx';
 import { useSize } from './use-size.ts';
 
 interface Props {
@@ -68,15 +69,7 @@ function GlassOnBench({ bench, design }: Pick<Props, 'bench' | 'design'>) {
 function TurnAndTip({ bench }: Pick<Props, 'bench'>) {
   return (
     <span class="turns">
-      <span class="turn">
-        <button type="button" class="quiet bare" aria-label="turn left" onClick={() => turnBy(bench, -1)}>
-          <Arrow to="left" />
-        </button>
-        <span aria-hidden="true">turn</span>
-        <button type="button" class="quiet bare" aria-label="turn right" onClick={() => turnBy(bench, 1)}>
-          <Arrow to="right" />
-        </button>
-      </span>
+      <Turn bench={bench} />
       <span class="tip">
         <button type="button" class="quiet bare" aria-label="tip up" onClick={() => tipBy(bench, 1)}>
           <Arrow to="up" />

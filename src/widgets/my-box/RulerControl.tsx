@@ -6,24 +6,26 @@
  * `store` must have the whole model, since what gives way needs the heights of the box. `known` are the bands of the
  * example, worked out while the page is built (`known-bands.ts`); without it they are asked for. Styles: `ruler-control.css`.
  */
+
 import { useComputed, useSignal } from '@preact/signals';
 import { useId, useRef } from 'preact/hooks';
-import { type NumberField, printOf, stepOf } from '../../box/core/field.ts';
+import { type NumberField, nextStep, printOf, stepOf } from '../../box/core/field.ts';
 import { givingWay } from '../../box/design/gives-way.ts';
 import { fields, type NumberName } from '../../box/subjects/inputs.ts';
 import type { Values } from '../../box/whole/index.ts';
 import { seenBy, shownRulers } from '../../figures/parts/my-ruler.ts';
 import { format, toField } from '../../units/index.ts';
 import { clean } from '../../units/rounding.ts';
+import { BelowField } from '../kit/BelowField.tsx';
 import { warningOf } from '../kit/Control.tsx';
 import { useRested } from '../kit/follow.ts';
+import { Stepper } from '../kit/Stepper.tsx';
 import { HeardUnit, Unit } from '../kit/Unit.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { useTypedNumber } from '../kit/use-typed-number.ts';
 import { BandSays } from './BandSays.tsx';
 import { Ruler } from './Ruler.tsx';
 import { countAt, endsOf, isBinary, windowOf } from './ruler-window.ts';
-import { Stepper } from './Stepper.tsx';
 import { type KnownBands, useBands } from './use-bands.ts';
 import { useRulerPointer } from './use-ruler-pointer.ts';
 import { useSize } from './use-size.ts';
@@ -90,10 +92,7 @@ export function RulerControl({ name, store, known }: Props) {
         {field.label}
         <HeardUnit kind={kind} system={system} />
       </label>
-      <Stepper
-        label={field.label}
-        onStep={(by) => setCount(by > 0 ? Math.floor(at + 1e-6) + 1 : Math.ceil(at - 1e-6) - 1)}
-      >
+      <Stepper label={field.label} onStep={(by) => setCount(nextStep(at, by))}>
         <input {...number.input} id={id} aria-describedby={described || undefined} />
         <Unit kind={kind} system={system} />
       </Stepper>
@@ -125,16 +124,7 @@ export function RulerControl({ name, store, known }: Props) {
         />
       </div>
       <BandSays id={`${id}b`} of={bands.value} field={field} store={store} />
-      {message && (
-        <p class="message" id={`${id}m`} role={number.message || used.value ? 'alert' : undefined}>
-          {message}
-        </p>
-      )}
-      {help && (
-        <p class="help" id={`${id}h`}>
-          {help}
-        </p>
-      )}
+      <BelowField id={id} message={message} isNew={Boolean(number.message) || used.value} help={help} />
     </div>
   );
 }

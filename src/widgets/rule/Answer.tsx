@@ -11,8 +11,8 @@ import { InBoth, numberAndMark, stateWords } from '../kit/told.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { ChangeIt } from './ChangeIt.tsx';
 import { choicesOf } from './choices-of.ts';
+import { OwnNumber } from './OwnNumber.tsx';
 import { RangeBar } from './RangeBar.tsx';
-import { Stepper } from './Stepper.tsx';
 
 interface Props {
   verdict: Verdict<Values>;
@@ -79,7 +79,7 @@ function OwnInput({ of, store }: { of: string; store: Store }) {
   if (!(of in fields) || !hasInput(of as NumberName, values)) return null;
   const name = of as NumberName;
   return (
-    <Stepper
+    <OwnNumber
       field={fields[name] as NumberField}
       value={values[name]}
       system={store.units.value}
