@@ -8,12 +8,12 @@ import { weigh } from './measure.ts';
 import { everyKind } from './site.ts';
 
 const kB = 1000;
-const lesson = { html: 21, css: 9, js: 58, fonts: 30, requests: 17 };
+const lesson = { html: 21, css: 9, js: 59, fonts: 30, requests: 17 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
   'lessons/reading-the-board/': { html: 27, js: 74, requests: 18 },
   'lessons/wall-thickness/': { html: 22 },
-  'lessons/groove-margins/': { js: 62 },
+  'lessons/groove-margins/': { js: 63 },
   'lessons/wood-movement/': { html: 28, js: 71, requests: 19 },
   'lessons/what-a-finish-does/': { js: 70 },
   'lessons/a-year-of-a-panel/': { html: 26, js: 72 },
@@ -25,7 +25,7 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   // The sheet draws every step, and its own code.
   'build-sheet/': { js: 123, requests: 23 },
   'templates/': { js: 111, requests: 21 },
-  'woods/': { js: 63 },
+  'woods/': { js: 64 },
 };
 
 for (const path of everyKind) {
