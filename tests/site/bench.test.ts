@@ -2,10 +2,10 @@
  * The bench of my box by pointer, touch and keys: the drawing stays in sight, a part is one touch away, a warning is mended
  * by one press, and nothing moves under the hand. (Over 150 lines: one page, all its ways.)
  */
-import { type CDPSession, expect, type Locator, type Page, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import { exampleBox } from '../../src/box/subjects/example.ts';
 import { type Box, fields, hasInput } from '../../src/box/subjects/inputs.ts';
-import { type BenchPart, benchParts, linkTo, open, takePart } from './site.ts';
+import { type BenchPart, benchParts, linkTo, open, swipe, takePart } from './site.ts';
 
 test.use({ locale: 'en-GB' });
 
@@ -324,14 +324,6 @@ test.describe('warnings', () => {
 
 test.describe('touch', () => {
   test.use({ hasTouch: true, viewport: { width: 390, height: 844 } });
-
-  async function swipe(devtools: CDPSession, from: readonly [number, number], by: readonly [number, number]) {
-    const at = (share: number) => [{ x: from[0] + by[0] * share, y: from[1] + by[1] * share }];
-    await devtools.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
-    for (let step = 1; step <= 8; step++)
-      await devtools.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(step / 8) });
-    await devtools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-  }
 
   for (const part of benchParts)
     test(`a vertical swipe that begins on any control of “${part}” scrolls and changes nothing`, async ({

@@ -1,7 +1,7 @@
 /** The built site as the tests see it: which pages there are, and a page opened with its troubles noted. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import type { Locator, Page } from '@playwright/test';
+import type { CDPSession, Locator, Page } from '@playwright/test';
 import type { Box } from '../../src/box/subjects/inputs.ts';
 
 /** Folder of the built site. */
@@ -105,4 +105,17 @@ export async function chooseUnits(page: Page, system: 'mm' | 'inch'): Promise<vo
   await choice.evaluate((fold) => fold.setAttribute('open', ''));
   await choice.getByRole('radio', { name: system === 'mm' ? '0.5 mm' : '1/32 in' }).click();
   await choice.evaluate((fold) => fold.removeAttribute('open'));
+}
+
+/** A finger that goes from a place on the screen by so much, px. */
+export async function swipe(
+  devtools: CDPSession,
+  from: readonly [number, number],
+  by: readonly [number, number],
+) {
+  const at = (share: number) => [{ x: from[0] + by[0] * share, y: from[1] + by[1] * share }];
+  await devtools.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
+  for (let step = 1; step <= 8; step++)
+    await devtools.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(step / 8) });
+  await devtools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 }

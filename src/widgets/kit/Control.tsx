@@ -8,6 +8,7 @@ import { type ChoiceName, fields, type NumberName } from '../../box/subjects/inp
 import { seenBy, shownRulers } from '../../figures/parts/my-ruler.ts';
 import { format, type UnitSystem } from '../../units/index.ts';
 import { BelowField } from './BelowField.tsx';
+import { Slider } from './Slider.tsx';
 import { HeardUnit, Unit } from './Unit.tsx';
 import type { Store } from './use-store.ts';
 import { useTypedNumber } from './use-typed-number.ts';
@@ -74,17 +75,15 @@ export function NumberControl({ field, value, system, set: change, warning }: Nu
         {field.label}
         <HeardUnit kind={kind} system={system} />
       </label>
-      <input
-        type="range"
+      <Slider
         aria-label={`${field.label}, slider`}
         aria-valuetext={show(true)}
         min={Math.ceil(field.low / step - 1e-9)}
         max={Math.floor(field.high / step + 1e-9)}
-        step={1}
         value={Math.round(value / step)}
-        onInput={(event) => {
+        set={(count) => {
           number.drop();
-          set(Number(event.currentTarget.value) * step);
+          set(count * step);
         }}
       />
       <input {...number.input} id={id} aria-describedby={described || undefined} />

@@ -21,13 +21,13 @@ import { warningOf } from '../kit/Control.tsx';
 import { useRested } from '../kit/follow.ts';
 import { Stepper } from '../kit/Stepper.tsx';
 import { HeardUnit, Unit } from '../kit/Unit.tsx';
+import { useSlide } from '../kit/use-slide.ts';
 import type { Store } from '../kit/use-store.ts';
 import { useTypedNumber } from '../kit/use-typed-number.ts';
 import { BandSays } from './BandSays.tsx';
 import { Ruler } from './Ruler.tsx';
 import { countAt, endsOf, isBinary, windowOf } from './ruler-window.ts';
 import { type KnownBands, useBands } from './use-bands.ts';
-import { useRulerPointer } from './use-ruler-pointer.ts';
 import { useSize } from './use-size.ts';
 
 interface Props {
@@ -78,7 +78,7 @@ export function RulerControl({ name, store, known }: Props) {
   const shown = windowOf(ends, rested, width, binary);
   // The pointer may not leave the drawing while the hand moves on.
   const window = at < shown.from || at > shown.to ? windowOf(ends, Math.round(at), width, binary) : shown;
-  const pointer = useRulerPointer({
+  const pointer = useSlide({
     stepAt: (x) => countAt(x, window, width),
     now: () => store.values.peek()[name] / step,
     set: setCount,

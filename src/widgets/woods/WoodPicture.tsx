@@ -2,6 +2,7 @@
 import { useId } from 'preact/hooks';
 import type { Wood } from '../../calc/core/wood.ts';
 import { shapes, WoodScatter } from '../../figures/movement/WoodScatter.tsx';
+import { Slider } from '../kit/Slider.tsx';
 import { densityOf, ratioOf } from './columns.ts';
 
 interface Props {
@@ -39,16 +40,14 @@ export function WoodPicture({ woods, marked, onMark, picked, onPick }: Props) {
         {here ? (
           <p>
             <label for={id}>walk through the points, by density</label>
-            <input
+            <Slider
               id={id}
-              type="range"
               min={0}
               max={points.length - 1}
-              step={1}
               value={place}
               aria-valuetext={here.name}
-              onInput={(event) => {
-                const point = points[Number(event.currentTarget.value)];
+              set={(count) => {
+                const point = points[count];
                 if (point) onMark(point.id);
               }}
             />

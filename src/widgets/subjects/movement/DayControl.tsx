@@ -2,6 +2,7 @@
 import { useId } from 'preact/hooks';
 import { dateOf } from '../../../calc/air/year.ts';
 import { chooseYear, type YearChoice } from '../../../notebook/year.ts';
+import { Slider } from '../../kit/Slider.tsx';
 
 /** A slider over the days of the year that says the date. */
 export function DayControl({ label, day, set }: { label: string; day: number; set: (day: number) => void }) {
@@ -11,16 +12,7 @@ export function DayControl({ label, day, set }: { label: string; day: number; se
       <label for={id}>
         {label} <strong aria-hidden="true">{dateOf(day)}</strong>
       </label>
-      <input
-        id={id}
-        type="range"
-        min={0}
-        max={364}
-        step={1}
-        value={day}
-        aria-valuetext={dateOf(day)}
-        onInput={(event) => set(Number(event.currentTarget.value))}
-      />
+      <Slider id={id} min={0} max={364} value={day} aria-valuetext={dateOf(day)} set={set} />
     </div>
   );
 }

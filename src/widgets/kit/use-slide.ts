@@ -1,5 +1,5 @@
 /**
- * Hands on a ruler. A mouse or a pen takes the mark it points at, and drags. A finger pulls: nothing happens until it has
+ * Hands on a ruler or a slider. A mouse or a pen takes the mark it points at, and drags. A finger pulls: nothing happens until it has
  * gone sideways for a while, and then the number moves as far as the finger does from there; a tap or a swipe up or down
  * changes nothing, so a page can be scrolled from anywhere.
  */
@@ -17,7 +17,7 @@ interface Grip {
   pulls: boolean;
 }
 
-interface Ruler {
+interface Slide {
   /** The step at a place on the drawing, px from its left; not whole. */
   readonly stepAt: (x: number) => number;
   /** The number now, in steps. */
@@ -25,7 +25,7 @@ interface Ruler {
   readonly set: (count: number) => void;
 }
 
-export function useRulerPointer({ stepAt, now, set }: Ruler) {
+export function useSlide({ stepAt, now, set }: Slide) {
   const grip = useRef<Grip>();
   const placeIn = (event: PointerEvent) =>
     event.clientX - (event.currentTarget as Element).getBoundingClientRect().left;
