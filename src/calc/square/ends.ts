@@ -5,7 +5,7 @@
  *   d = 2 e                how far two parts differ at worst, each cut to its own mark
  *   q = asin(d / (2 b))    lean of the end walls of a box whose long walls differ by d, its diagonals clamped equal
  *
- *        ________a________          With equal diagonals four such walls make a trapezium: the end walls,
+ *        ________a________          With equal diagonals four such walls make a trapezoid: the end walls,
  *       /                 \         b long, lean in at the shorter long wall, each by half the difference.
  *      /b                 b\
  *     /_______a + d_________\
@@ -55,6 +55,6 @@ export const leanOfUnequalWalls = relation({
   expression: 'asin(d / (2 * b))',
   compute: ({ d, b }) => (Math.asin(d / (2 * b)) * 180) / Math.PI,
   evidence: 'geometry',
-  source: 'Equal diagonals make the four walls a trapezium, with half the difference at each end.',
+  source: 'Equal diagonals make the four walls a trapezoid, with half the difference at each end.',
   limits: 'No clamp takes it out: the diagonals are equal already.',
 });

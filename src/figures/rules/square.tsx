@@ -86,3 +86,27 @@ export function OnPlate({ title, rock, width, times }: TwistProps) {
     </Sketch>
   );
 }
+
+interface StripProps {
+  title: string;
+  /** Widths at the end that was cut first and at the other, mm; their difference is drawn so many times. */
+  first: number;
+  other: number;
+  times: number;
+}
+
+/** The strip of the fifth cut, lying along the panel it was cut from. */
+export function FiveCutStrip({ title, first, other, times }: StripProps) {
+  const [left, right, top] = [22, 146, 16];
+  const wide = 26;
+  const more = (first - other) * times;
+  return (
+    <Sketch title={title} height={108}>
+      <path class="wood" d={`M${left} ${top}H${right}V${top + wide}L${left} ${top + wide + more}Z`} />
+      <path class="wood-end" d={`M${left} ${top + wide + more + 8}L${right} ${top + wide + 8}V92H${left}Z`} />
+      {more > 0 && <path class="hidden-line" d={`M${left} ${top + wide}H${right}`} />}
+      <Sym of="A" x={left - 10} y={top + (wide + more) / 2} />
+      <Sym of="B" x={right + 10} y={top + wide / 2} />
+    </Sketch>
+  );
+}

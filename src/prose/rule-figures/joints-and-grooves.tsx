@@ -5,7 +5,7 @@
 import { Bars } from '../../figures/rules/bars.tsx';
 import { EndOutOfSquare, OpenMiter, ProudCorner, RimStep } from '../../figures/rules/corners.tsx';
 import { AddedErrors, FingerCorner, FingerInSlot } from '../../figures/rules/fingers.tsx';
-import { UnequalWalls } from '../../figures/rules/square.tsx';
+import { FiveCutStrip, UnequalWalls } from '../../figures/rules/square.tsx';
 import { GrooveInWall } from '../../figures/rules/walls.tsx';
 import { type FigureTable, N, type State } from './figure-of.tsx';
 
@@ -16,6 +16,20 @@ const corner = (title: string, high: number, finger: number, says: State['says']
 });
 
 export const jointsAndGrooves: FigureTable = {
+  'check-blade-and-fence': ([strip]) => [
+    {
+      drawn: <FiveCutStrip title="A square fence" first={strip!.B!} other={strip!.B!} times={20} />,
+      says: 'A square fence cuts the fifth strip of one width.',
+    },
+    {
+      drawn: <FiveCutStrip title="A fence that is off" first={strip!.A!} other={strip!.B!} times={20} />,
+      says: (
+        <>
+          Off by <N of={strip!.value} kind="angle" digits={2} />, four times over. Drawn 20 times.
+        </>
+      ),
+    },
+  ],
   'eight-cuts-of-a-miter': ([bad, good]) =>
     [bad!, good!].map(({ t = 0, e = 0, value }) => ({
       drawn: <OpenMiter title={`Off by ${e} degrees`} wall={t} gap={value} angle={e} times={8} />,

@@ -10,6 +10,20 @@ export const rockMost: NativeRange = { mm: [low, 0.2], inch: [low, 0.008] };
 
 export const squareChecks: readonly Check<SquareValues>[] = [
   {
+    id: 'check-blade-and-fence',
+    rule: 'check-blade-and-fence',
+    label: 'error of the saw’s angle',
+    kind: 'angle',
+    digits: 2,
+    of: 'angleError',
+    usual: { mm: [low, 0.1], inch: [low, 0.1] },
+    says: {
+      low: '',
+      high: 'Set blade and fence before the first wall: every end repeats this error.',
+      inside: 'The saw is as square as walls of this size ask for.',
+    },
+  },
+  {
     id: 'opposite-walls-from-one-stop',
     rule: 'opposite-walls-from-one-stop',
     label: 'opposite walls apart at worst, each cut to its own mark',

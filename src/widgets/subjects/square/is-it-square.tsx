@@ -12,6 +12,7 @@ import { RackedBox } from '../../../figures/square/RackedBox.tsx';
 import { INCH } from '../../../units/index.ts';
 import { type LabSpec, lab } from '../../lesson/lab-spec.ts';
 import { islandOf } from '../../lesson/lesson.tsx';
+import { isItSquareGuesses } from './is-it-square-guesses.tsx';
 
 const Angle = ({ of }: { of: number }) => <Quantity value={of} kind="angle" digits={2} />;
 /** A fence is known to a thousandth of a degree. */
@@ -56,7 +57,7 @@ interface Found {
 
 const row = rowsOf<V>();
 const widths = (v: V) => ({ A: v.stripFirst, B: v.stripOther, L: v.stripLength });
-const line = { rule: 'first-end-square-before-the-second' } as const;
+const line = { rule: 'check-blade-and-fence' } as const;
 const error = row(fenceError, widths, { ...line, label: 'error of the fence', kind: 'angle', digits: 3 });
 const unsure = row(fenceUncertainty, (v) => ({ m: v.widthError, L: v.stripLength }), {
   ...line,
@@ -100,5 +101,9 @@ const fiveCuts = lab({
   results: [error, unsure, move],
 });
 
-export const lesson = { labs: { diagonals, 'five-cuts': fiveCuts }, model: modelOf(square) };
+export const lesson = {
+  labs: { diagonals, 'five-cuts': fiveCuts },
+  guesses: isItSquareGuesses,
+  model: modelOf(square),
+};
 export default islandOf(lesson);
