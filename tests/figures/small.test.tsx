@@ -15,6 +15,7 @@ const draw = (slug: string, changes: Partial<Box> = {}) => {
 
 /** The numbers that a lesson is about: each must be seen in its drawing. */
 const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
+  'start-from-what-goes-in-it': [{ contentsLength: 200 }, { wall: 12 }, { clearance: 8 }],
   proportion: [{ contentsLength: 200 }, { wall: 12 }],
   'wall-thickness': [{ contentsWidth: 60 }, { wall: 12 }],
   'groove-margins': [{ grooveDepth: 2 }, { lidLip: 6 }, { bottomLip: 12 }],
