@@ -123,21 +123,43 @@ const words = defineCollection({
   }),
 });
 
-const symptoms = defineCollection({
-  loader: file('content/words/symptoms.yaml'),
-  schema: z.strictObject({
-    /** What one sees: "The lid sticks". */
-    title: z.string(),
-    /** The likeliest cause, in a sentence or two. */
-    says: z.string(),
-    asked: typed,
-    /** Id of the check whose number for the reader's box comes first. */
-    check: z.string().optional(),
-    /** What of the box is shown beside it. */
-    part: z.enum(['box', 'inside', 'walls', 'bottom', 'lid']),
-    /** Where its causes stand, the likeliest first. */
-    rules: z.array(reference('rules')).min(1),
-  }),
+/** What goes wrong with a box, as one sees it: a page each. The order of causes is common practice. */
+const troubles = defineCollection({
+  loader: glob({ pattern: '*.mdx', base: './content/troubles' }),
+  schema: z
+    .strictObject({
+      /** What one sees: "The lid sticks". */
+      title: z.string(),
+      /** The likeliest cause and what to do first, in a sentence or two. */
+      says: z.string(),
+      asked: typed.min(5),
+      /** What of the box it is pointed at by, and how the box opens that has it, where only one kind has. */
+      part: z.enum(parts),
+      kind: z.enum(['sliding', 'lift-off', 'sawn']).optional(),
+      /** Ids of the checks whose numbers for the reader's box come first, and names of further results. */
+      checks: z.array(z.string()).max(3).default([]),
+      results: z.array(z.string()).max(3).default([]),
+      /** Said in the place of numbers, where no size of a box has to do with it. */
+      silent: z.string().optional(),
+      /** The likeliest first: `tell` is the check that tells it from the others. */
+      causes: z
+        .array(
+          z.strictObject({ cause: z.string(), tell: z.string(), cure: z.string(), rule: reference('rules') }),
+        )
+        .min(2)
+        .max(5),
+      /** What makes it worse. */
+      never: z.array(z.string()).min(1).max(3),
+      /** Rules behind it, beside those of its causes. */
+      rules: z.array(reference('rules')).default([]),
+      lesson: reference('lessons').optional(),
+      /** Hazard and usual safeguard, where a cure can hurt. */
+      cautions: z.array(z.string()).default([]),
+    })
+    .refine(
+      ({ checks, results, silent }) => checks.length + results.length > 0 !== (silent !== undefined),
+      'A trouble names checks or results, or else says why it has none.',
+    ),
 });
 
 /** By the id of an answer: `rule:wall-thickness`, `wood:black-walnut`, `own:board`. */
@@ -146,4 +168,4 @@ const asked = defineCollection({
   schema: z.strictObject({ asked: typed }),
 });
 
-export const collections = { lessons, rules, sources, words, symptoms, asked };
+export const collections = { lessons, rules, sources, words, troubles, asked };

@@ -12,7 +12,7 @@ export const kindWords = {
   rule: 'rule',
   lesson: 'lesson',
   word: 'word',
-  symptom: 'trouble',
+  trouble: 'trouble',
   wood: 'wood',
   page: 'page',
   own: 'my box',

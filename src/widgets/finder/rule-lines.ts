@@ -1,4 +1,4 @@
-/** The rules of a part of the box in the order in which they are listed, each with what it says of this box. */
+/** The rules, or the troubles, of a part of the box in the order in which they are listed, each with what is said of this box. */
 import type { State, Verdict } from '../../box/core/verdict.ts';
 import type { Values } from '../../box/whole/index.ts';
 import type { PartOfBox } from '../../figures/box/parts-of-box.ts';
@@ -17,7 +17,12 @@ export interface PartOfRules {
 export interface ListedRule {
   readonly id: string;
   readonly title: string;
-  readonly usual: { readonly mm: string; readonly inch: string };
+  /** From the site's root: `rules/twist/`. */
+  readonly path: string;
+  /** A trouble has none. */
+  readonly usual?: { readonly mm: string; readonly inch: string };
+  /** Ids of the checks whose numbers tell of a trouble; a rule is told by all of its own. */
+  readonly checks?: readonly string[];
   /** Anchors of its parts. */
   readonly parts: readonly string[];
 }
@@ -30,7 +35,8 @@ export interface RuleLine {
   readonly isNoted: boolean;
 }
 
-const isUnkept = (state: State | undefined) => state === 'breaks' || state === 'unusual';
+/** What a rule says that wants a look. */
+export const isUnkept = (state: State | undefined) => state === 'breaks' || state === 'unusual';
 
 /** Whether a line asks for a look. */
 export const isWarning = ({ verdict, isNoted }: RuleLine): boolean => isUnkept(verdict?.state) && !isNoted;
@@ -52,7 +58,7 @@ export function linesOf(
 ): readonly RuleLine[] {
   const lineOf = (rule: ListedRule): RuleLine => {
     const own = verdicts
-      .filter(({ check }) => check.rule === rule.id)
+      .filter(({ check }) => (rule.checks ? rule.checks.includes(check.id) : check.rule === rule.id))
       .map((verdict) => ({
         rule,
         verdict,

@@ -57,6 +57,7 @@ describe('every rule is reached', () => {
 const listed = (id: string): ListedRule => ({
   id,
   title: id,
+  path: `rules/${id}/`,
   usual: { mm: '2 mm', inch: '1/16 in' },
   parts: ['lid'],
 });
