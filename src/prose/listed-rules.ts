@@ -27,11 +27,12 @@ export const listedRules = (rules: readonly Rule[]): ListedRule[] =>
 export const listedTroubles = (troubles: readonly CollectionEntry<'troubles'>[]): ListedRule[] =>
   [...troubles]
     .sort((a, b) => a.data.title.localeCompare(b.data.title, 'en'))
-    .map(({ id, data: { title, checks, part } }) => ({
+    .map(({ id, data: { title, checks, part, kind } }) => ({
       id,
       title,
       path: `troubles/${id}/`,
       checks,
+      kind,
       parts: [anchorOfPart(part)],
     }));
 

@@ -42,7 +42,7 @@ export default function PointAtBox({ of = 'rule', rules, parts, first, places, c
   const late = useSignal<OwnDrawing | 'missing' | undefined>(undefined);
   const values = store.values.value;
   const lines = useComputed(() =>
-    linesOf(rules, verdicts(store.values.value), store.values.value.accepted),
+    linesOf(rules, verdicts(store.values.value), store.values.value.accepted, store.values.value.kind),
   ).value;
 
   const last = useRef<Named>();

@@ -21,8 +21,10 @@ export interface ListedRule {
   readonly path: string;
   /** A trouble has none. */
   readonly usual?: { readonly mm: string; readonly inch: string };
-  /** Ids of the checks whose numbers tell of a trouble; a rule is told by all of its own. */
+  /** Ids of the checks whose numbers tell of a trouble, the first of them first; a rule is told by all of its own. */
   readonly checks?: readonly string[];
+  /** The only kind of box that has this trouble. */
+  readonly kind?: Values['kind'] | undefined;
   /** Anchors of its parts. */
   readonly parts: readonly string[];
 }
@@ -50,20 +52,25 @@ const rank = (line: RuleLine): number => {
 /**
  * @param rules in the order of the work
  * @param accepted the reader's reasons, by check
+ * @param kind of the reader's box
  */
 export function linesOf(
   rules: readonly ListedRule[],
   verdicts: readonly Verdict<Values>[],
   accepted: Readonly<Record<string, string>>,
+  kind?: Values['kind'],
 ): readonly RuleLine[] {
+  const about = (rule: ListedRule): readonly Verdict<Values>[] =>
+    rule.kind && rule.kind !== kind
+      ? []
+      : (rule.checks?.flatMap((id) => verdicts.find(({ check }) => check.id === id) ?? []) ??
+        verdicts.filter(({ check }) => check.rule === rule.id));
   const lineOf = (rule: ListedRule): RuleLine => {
-    const own = verdicts
-      .filter(({ check }) => (rule.checks ? rule.checks.includes(check.id) : check.rule === rule.id))
-      .map((verdict) => ({
-        rule,
-        verdict,
-        isNoted: isUnkept(verdict.state) && Object.hasOwn(accepted, verdict.check.id),
-      }));
+    const own = about(rule).map((verdict) => ({
+      rule,
+      verdict,
+      isNoted: isUnkept(verdict.state) && Object.hasOwn(accepted, verdict.check.id),
+    }));
     return own.sort((a, b) => rank(a) - rank(b))[0] ?? { rule, verdict: undefined, isNoted: false };
   };
   return rules.map(lineOf).sort((a, b) => rank(a) - rank(b));
