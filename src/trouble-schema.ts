@@ -22,6 +22,8 @@ export const troubleSchema = z
     results: z.array(z.string()).max(3).default([]),
     /** Said in the place of numbers, where no size of a box has to do with it. */
     silent: z.string().optional(),
+    /** The rule whose small figure shows one of the causes. */
+    figure: reference('rules').optional(),
     /** The likeliest first: `tell` is the check that tells it from the others. */
     causes: z
       .array(

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { exampleBox } from '../../src/box/subjects/example.ts';
 import { evaluate, verdicts, wholeModel } from '../../src/box/whole/index.ts';
+import { ruleFigures } from '../../src/prose/rule-figures/index.tsx';
 import { rulesBehind, troublesOfLesson, troublesOfRule } from '../../src/prose/trouble-links.ts';
 import { withPairs } from '../../src/units/pairs.ts';
 import { askContent } from '../widgets/ask/site-words.ts';
@@ -25,6 +26,7 @@ interface Trouble {
     readonly never: readonly string[];
     readonly rules: readonly { readonly id: string }[];
     readonly lesson?: { readonly id: string };
+    readonly figure?: string;
     readonly cautions: readonly string[];
   };
 }
@@ -56,6 +58,11 @@ describe.each(troubles)('$id', ({ id, data }) => {
     for (const rule of rulesBehind(data))
       expect(troublesOfRule(troubles, rule).map((one) => one.id)).toContain(id);
     if (lesson) expect(troublesOfLesson(troubles, lesson.id, []).map((one) => one.id)).toContain(id);
+  });
+
+  test('is drawn by a rule that has a figure and is behind it', () => {
+    expect(Object.keys(ruleFigures)).toContain(data.figure);
+    expect(rulesBehind(data)).toContain(data.figure);
   });
 
   test('gives every length to both readers', () => {
