@@ -17,6 +17,8 @@ export const troubleSchema = z
     /** What of the box it is pointed at by, and how the box opens that has it, where only one kind has. */
     part: z.enum(parts),
     kind: z.enum(['sliding', 'lift-off', 'sawn']).optional(),
+    /** The joint it is drawn with, where only that joint has it. */
+    joint: z.enum(['mitre']).optional(),
     /** Ids of the checks whose numbers for the reader's box come first, and names of further results. */
     checks: z.array(z.string()).max(3).default([]),
     results: z.array(z.string()).max(3).default([]),
