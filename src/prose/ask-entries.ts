@@ -40,6 +40,7 @@ interface TroubleData extends TroubleCauses {
   readonly says: string;
   readonly asked: readonly string[];
   readonly checks: readonly string[];
+  readonly kind?: Entry['onlyOf'];
   readonly part: string;
 }
 
@@ -124,6 +125,7 @@ const trouble = ({ id, data }: Of<TroubleData>): Entry => ({
   says: data.says,
   asked: data.asked,
   check: data.checks[0],
+  onlyOf: data.kind,
   rules: rulesBehind(data),
   part: { of: drawn[data.part] ?? 'box' },
 });
