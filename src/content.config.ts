@@ -1,4 +1,4 @@
-/** What lessons, rules and sources must say about themselves. Schemas are strict: a misspelt key stops the build. */
+/** What lessons, rules, sources and troubles must say about themselves. Schemas are strict: a misspelt key stops the build. */
 
 import { defineCollection, reference } from 'astro:content';
 import { file, glob } from 'astro/loaders';
@@ -7,6 +7,7 @@ import { relations } from './calc/index.ts';
 import { type LessonStage, lessonStages } from './prose/lesson-terms.ts';
 import { evidences, parts, stages } from './prose/rule-terms.ts';
 import { sourceSchema } from './source-schema.ts';
+import { troubleSchema, typed } from './trouble-schema.ts';
 
 const lessons = defineCollection({
   loader: glob({ pattern: '*.mdx', base: './content/lessons' }),
@@ -108,9 +109,6 @@ const sources = defineCollection({
   schema: sourceSchema,
 });
 
-/** As people type it: small letters, and what stands in a word. */
-const typed = z.array(z.string().regex(/^[a-z0-9][a-z0-9 '-]*$/)).min(1);
-
 const words = defineCollection({
   loader: file('content/words/synonyms.yaml'),
   schema: z.strictObject({
@@ -123,21 +121,9 @@ const words = defineCollection({
   }),
 });
 
-const symptoms = defineCollection({
-  loader: file('content/words/symptoms.yaml'),
-  schema: z.strictObject({
-    /** What one sees: "The lid sticks". */
-    title: z.string(),
-    /** The likeliest cause, in a sentence or two. */
-    says: z.string(),
-    asked: typed,
-    /** Id of the check whose number for the reader's box comes first. */
-    check: z.string().optional(),
-    /** What of the box is shown beside it. */
-    part: z.enum(['box', 'inside', 'walls', 'bottom', 'lid']),
-    /** Where its causes stand, the likeliest first. */
-    rules: z.array(reference('rules')).min(1),
-  }),
+const troubles = defineCollection({
+  loader: glob({ pattern: '*.mdx', base: './content/troubles' }),
+  schema: troubleSchema,
 });
 
 /** By the id of an answer: `rule:wall-thickness`, `wood:black-walnut`, `own:board`. */
@@ -146,4 +132,4 @@ const asked = defineCollection({
   schema: z.strictObject({ asked: typed }),
 });
 
-export const collections = { lessons, rules, sources, words, symptoms, asked };
+export const collections = { lessons, rules, sources, words, troubles, asked };

@@ -2,6 +2,7 @@
 
 import type { Marked } from '../figures/box/MarkedBox.tsx';
 import type { AskFile, Entry } from '../widgets/ask/entry.ts';
+import { rulesBehind, type TroubleCauses } from './trouble-links.ts';
 
 interface Of<Data> {
   readonly id: string;
@@ -34,26 +35,26 @@ interface WordsData {
   readonly means?: string | undefined;
   readonly rule?: { readonly id: string } | undefined;
 }
-interface SymptomData {
+interface TroubleData extends TroubleCauses {
   readonly title: string;
   readonly says: string;
   readonly asked: readonly string[];
-  readonly check?: string | undefined;
-  readonly part: Marked['of'];
-  readonly rules: readonly { readonly id: string }[];
+  readonly checks: readonly string[];
+  readonly kind?: Entry['onlyOf'];
+  readonly part: string;
 }
 
 export interface AskContent {
   readonly rules: readonly Of<RuleData>[];
   readonly lessons: readonly Of<LessonData>[];
   readonly words: readonly Of<WordsData>[];
-  readonly symptoms: readonly Of<SymptomData>[];
+  readonly troubles: readonly Of<TroubleData>[];
   readonly asked: readonly Of<{ readonly asked: readonly string[] }>[];
   /** Names of woods without a figure for movement. */
   readonly stillWoods: readonly string[];
 }
 
-/** What of the box a rule is about, as far as it can be shown. */
+/** What of the box a rule or a trouble is about, as far as it can be shown. */
 const drawn: Readonly<Record<string, Marked['of']>> = {
   'whole box': 'box',
   walls: 'walls',
@@ -116,21 +117,22 @@ const word = ({ id, data }: Of<WordsData>): Entry[] =>
         },
       ];
 
-const symptom = ({ id, data }: Of<SymptomData>): Entry => ({
-  id: `symptom:${id}`,
-  kind: 'symptom',
+const trouble = ({ id, data }: Of<TroubleData>): Entry => ({
+  id: `trouble:${id}`,
+  kind: 'trouble',
   title: data.title,
-  path: `rules/${data.rules[0]!.id}/`,
+  path: `troubles/${id}/`,
   says: data.says,
   asked: data.asked,
-  check: data.check,
-  rules: data.rules.map(({ id }) => id),
-  part: { of: data.part },
+  check: data.checks[0],
+  onlyOf: data.kind,
+  rules: rulesBehind(data),
+  part: { of: drawn[data.part] ?? 'box' },
 });
 
-export const askFileOf = ({ rules, lessons, words, symptoms, asked, stillWoods }: AskContent): AskFile => ({
+export const askFileOf = ({ rules, lessons, words, troubles, asked, stillWoods }: AskContent): AskFile => ({
   words: Object.fromEntries(words.map(({ id, data }) => [id, data.same])),
-  entries: [...rules.map(rule), ...lessons.flatMap(lesson), ...words.flatMap(word), ...symptoms.map(symptom)],
+  entries: [...rules.map(rule), ...lessons.flatMap(lesson), ...words.flatMap(word), ...troubles.map(trouble)],
   asked: Object.fromEntries(asked.map(({ id, data }) => [id, data.asked])),
   stillWoods,
 });

@@ -18,8 +18,22 @@ export const listedRules = (rules: readonly Rule[]): ListedRule[] =>
     .map(({ id, data: { title, usual, parts: own } }) => ({
       id,
       title,
+      path: `rules/${id}/`,
       usual,
       parts: own.map(anchorOfPart),
+    }));
+
+/** In the order of the alphabet; those that this box is prone to come first where they are shown. */
+export const listedTroubles = (troubles: readonly CollectionEntry<'troubles'>[]): ListedRule[] =>
+  [...troubles]
+    .sort((a, b) => a.data.title.localeCompare(b.data.title, 'en'))
+    .map(({ id, data: { title, checks, part, kind } }) => ({
+      id,
+      title,
+      path: `troubles/${id}/`,
+      checks,
+      kind,
+      parts: [anchorOfPart(part)],
     }));
 
 /** In the order in which they are named. */

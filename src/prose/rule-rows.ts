@@ -35,3 +35,31 @@ export const judgedBy = (subject: AnySubject | undefined, rule: string): readonl
   (subject?.checks ?? [])
     .filter((check) => check.rule === rule)
     .flatMap(({ of }) => subject?.results[of as ResultName]?.relations ?? []);
+
+/** Checks and results that are named together, by the subject that makes them, in the order in which they are named; a name that is none stops the build. */
+export function bySubject(of: string, checks: readonly string[], results: readonly string[]) {
+  const subjectOf = (name: string, makes: (subject: AnySubject) => boolean): AnySubject => {
+    const maker = all.find(makes);
+    if (!maker) throw new Error(`“${of}” names “${name}”, and no subject has such a check or result.`);
+    return maker;
+  };
+  const named = [
+    ...checks.map((name) => ({
+      name,
+      isCheck: true,
+      subject: subjectOf(name, (one) => one.checks.some(({ id }) => id === name)),
+    })),
+    ...results.map((name) => ({
+      name,
+      isCheck: false,
+      subject: subjectOf(name, (one) => Object.hasOwn(one.results, name)),
+    })),
+  ];
+  return [...Map.groupBy(named, ({ subject }) => subject)].map(([subject, some]) => ({
+    subject: subject.name,
+    trouble: {
+      checks: some.filter(({ isCheck }) => isCheck).map(({ name }) => name),
+      results: some.filter(({ isCheck }) => !isCheck).map(({ name }) => name as ResultName),
+    },
+  }));
+}

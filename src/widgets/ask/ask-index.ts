@@ -26,6 +26,8 @@ export interface AskIndex {
   readonly known: ReadonlyMap<string, number>;
   readonly add: (entries: readonly Entry[]) => void;
   readonly drop: (entries: readonly Entry[]) => void;
+  /** Ids of the entries that people ask for in just these words. */
+  readonly saidSo: (question: string) => ReadonlySet<string>;
   readonly hits: (concepts: readonly string[]) => readonly Hit[];
 }
 
@@ -54,6 +56,9 @@ export function askIndex({ words, asked }: Pick<AskFile, 'words' | 'asked'>): As
     },
   });
   const entries = new Map<string, Entry>();
+  /** By the words of a phrase in a row. */
+  const said = new Map<string, Set<string>>();
+  const rowOf = (text: string) => tokensOf(text).join(' ');
   return {
     language,
     known,
@@ -62,6 +67,8 @@ export function askIndex({ words, asked }: Pick<AskFile, 'words' | 'asked'>): As
         if (entries.has(entry.id)) continue;
         entries.set(entry.id, entry);
         index.add(entry);
+        for (const phrase of [...(entry.asked ?? []), ...(asked[entry.id] ?? [])])
+          said.set(rowOf(phrase), (said.get(rowOf(phrase)) ?? new Set()).add(entry.id));
         for (const field of searched)
           for (const token of tokensOf(textOf(entry, field, asked))) note(token, field === 'title' ? 5 : 1);
       }
@@ -69,6 +76,7 @@ export function askIndex({ words, asked }: Pick<AskFile, 'words' | 'asked'>): As
     drop: (some) => {
       for (const { id } of some) if (entries.delete(id)) index.discard(id);
     },
+    saidSo: (question) => said.get(rowOf(question)) ?? new Set(),
     hits: (concepts) =>
       index.search({ combineWith: 'OR', queries: [...concepts] }).map(({ id, score, match }) => ({
         entry: entries.get(id as string)!,

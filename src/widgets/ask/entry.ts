@@ -4,6 +4,7 @@
  * question; those of the box are made from the box as it is.
  */
 import type { Verdict } from '../../box/core/verdict.ts';
+import type { Box } from '../../box/subjects/inputs.ts';
 import type { Words } from '../../box/work/say.ts';
 import type { Marked } from '../../figures/box/MarkedBox.tsx';
 
@@ -12,7 +13,7 @@ export const kindWords = {
   rule: 'rule',
   lesson: 'lesson',
   word: 'word',
-  symptom: 'trouble',
+  trouble: 'trouble',
   wood: 'wood',
   page: 'page',
   own: 'my box',
@@ -48,6 +49,8 @@ export interface Entry {
   readonly rules?: readonly string[];
   /** Id of the check whose number comes first. */
   readonly check?: string | undefined;
+  /** The only kind of box that it is about: another one has no number for it. */
+  readonly onlyOf?: Box['kind'] | undefined;
   /** What of the box is meant. */
   readonly part?: Marked | undefined;
   /** Of the reader's box; made when it is shown. Undefined where the box has no such number. */

@@ -60,6 +60,16 @@ export const pages: readonly Entry[] = [
     'all rules',
   ),
   page(
+    'troubles/',
+    'What is wrong with it?',
+    'What goes wrong with a box, by its parts: causes, how to tell them apart, cures.',
+    'troubles',
+    'all troubles',
+    'troubleshooting',
+    'what is wrong with my box',
+    'what went wrong',
+  ),
+  page(
     'sources/',
     'Sources',
     'Every work the numbers come from, and how it was read.',

@@ -8,7 +8,7 @@ const weights: Readonly<Record<Kind, number>> = {
   judged: 1,
   own: 1,
   rule: 1.1,
-  symptom: 1,
+  trouble: 1,
   wood: 1,
   page: 0.8,
   lesson: 0.6,
@@ -32,6 +32,9 @@ const troubles: ReadonlySet<string> = new Set(
 /** A trouble counts more where one is asked about, and less elsewhere. */
 const forTrouble = (isTrouble: boolean) => (isTrouble ? 1.6 : 0.7);
 
+/** An answer that people ask for in just these words counts so many times as much. */
+const saidSoBy = 5;
+
 /** Less of the question than this is no answer; nor is what scores so much less than the best. */
 const leastShare = 0.4;
 const leastOfBest = 0.04;
@@ -40,7 +43,12 @@ const leastOfBest = 0.04;
 const answers = ({ entry, answered }: Hit, concept: string) =>
   entry.kind === 'wood' && answeredByWoods.includes(concept) ? 1 : answered(concept);
 
-export function ranked(hits: readonly Hit[], { words, wants }: Meant): readonly Entry[] {
+/** @param saidSo ids of the entries that are asked for in just these words */
+export function ranked(
+  hits: readonly Hit[],
+  { words, wants }: Meant,
+  saidSo: ReadonlySet<string>,
+): readonly Entry[] {
   const isTrouble = words.flat().some((concept) => troubles.has(concept));
   const scored = hits
     .map((hit) => {
@@ -51,7 +59,11 @@ export function ranked(hits: readonly Hit[], { words, wants }: Meant): readonly 
       const wanted = wishes
         .filter(([wish, of]) => of === kind && wants.has(wish))
         .reduce((all, [, , by]) => all * by, 1);
-      const weight = weights[kind] * wanted * (kind === 'symptom' ? forTrouble(isTrouble) : 1);
+      const weight =
+        weights[kind] *
+        wanted *
+        (saidSo.has(hit.entry.id) ? saidSoBy : 1) *
+        (kind === 'trouble' ? forTrouble(isTrouble) : 1);
       return { entry: hit.entry, share, score: hit.score * share ** 3 * weight };
     })
     .sort((one, other) => other.score - one.score);

@@ -79,7 +79,7 @@ export async function searchOf(file: AskFile, read: ReadNumber, box: Box): Promi
       );
       const concepts = new Set(meant.words.flat());
       const judged = size && judgedSize(read, size.typed, concepts, mine, system);
-      const others = ranked(index.hits([...concepts]), meant).slice(0, most);
+      const others = ranked(index.hits([...concepts]), meant, index.saidSo(question)).slice(0, most);
       const answers = isUnderstood(meant)
         ? [...(judged ? [judged] : []), ...others.map((one) => forPanel(one, ofReader, concepts))]
         : [];

@@ -19,7 +19,8 @@ const isKnown = (verdict: Verdict | undefined) => verdict && verdict.state !== '
 
 /** @param usual ranges of the rules by slug */
 export function shownOf(entry: Entry, own: Own, usual: (rule: string) => BothTexts | undefined): Shown {
-  const { kind, rule, check } = entry;
+  const { kind, rule, onlyOf = own.box.kind } = entry;
+  const check = onlyOf === own.box.kind ? entry.check : undefined;
   const of = (found: (verdict: Verdict) => boolean) => own.verdicts.filter(found);
   const verdict =
     entry.verdict ??

@@ -1,10 +1,12 @@
-/** The names of the parts, each with how many rules it has and how many of them want a look: round the drawing, or in rows. */
+/** The names of the parts, each with how many rules or troubles it has and how many of them want a look: round the drawing, or in rows. */
 import type { LabelPlace } from '../../figures/box/label-places.ts';
 import { useLead } from '../kit/use-lead.ts';
 import { CountMark } from '../verdicts/Mark.tsx';
 import { countOf, linesAbout, type PartOfRules, type RuleLine } from './rule-lines.ts';
 
 interface Props {
+  /** What is counted. */
+  of: 'rule' | 'trouble';
   parts: readonly PartOfRules[];
   places: readonly LabelPlace[];
   /** Anchor of the chosen part. */
@@ -13,7 +15,7 @@ interface Props {
   onPart: (anchor: string) => void;
 }
 
-export function NamesOfParts({ parts, places, chosen, lines, onPart }: Props) {
+export function NamesOfParts({ of, parts, places, chosen, lines, onPart }: Props) {
   const lead = useLead();
   return (
     <nav class="named-parts" aria-label="Parts of the box">
@@ -45,7 +47,7 @@ export function NamesOfParts({ parts, places, chosen, lines, onPart }: Props) {
               >
                 {name}
               </a>
-              <span class="rule-count">{own.length === 1 ? '1 rule' : `${own.length} rules`}</span>{' '}
+              <span class="rule-count">{own.length === 1 ? `1 ${of}` : `${own.length} ${of}s`}</span>{' '}
               <CountMark count={countOf(own)} />
             </li>
           );

@@ -1,5 +1,5 @@
 /**
- * Rules found by pointing at the reader's box: the drawing, the names of its parts, and beside them the rules of the part
+ * Rules or troubles found by pointing at the reader's box: the drawing, the names of its parts, and beside them those of the part
  * that is chosen. The example is drawn while the page is built, for readers of either unit; another box, or another part of it,
  * as soon as what draws it is there.
  */
@@ -24,6 +24,8 @@ type OwnDrawing = typeof import('./own-drawing.ts')['ownDrawing'];
 const near = 20;
 
 interface Props {
+  /** What is listed, in one word. */
+  of?: 'rule' | 'trouble';
   rules: readonly ListedRule[];
   parts: readonly PartOfRules[];
   /** The part to begin with, by its anchor. */
@@ -34,13 +36,13 @@ interface Props {
   children?: ComponentChildren;
 }
 
-export default function PointAtBox({ rules, parts, first, places, children }: Props) {
+export default function PointAtBox({ of = 'rule', rules, parts, first, places, children }: Props) {
   const store = useStore(wholeModel);
   const { chosen, place, choose } = useChosen(parts, first);
   const late = useSignal<OwnDrawing | 'missing' | undefined>(undefined);
   const values = store.values.value;
   const lines = useComputed(() =>
-    linesOf(rules, verdicts(store.values.value), store.values.value.accepted),
+    linesOf(rules, verdicts(store.values.value), store.values.value.accepted, store.values.value.kind),
   ).value;
 
   const last = useRef<Named>();
@@ -90,6 +92,7 @@ export default function PointAtBox({ rules, parts, first, places, children }: Pr
             {named && draws ? <draws.NamedBox named={named} chosen={part?.drawn} /> : children}
           </div>
           <NamesOfParts
+            of={of}
             parts={parts}
             places={named?.places ?? places[store.units.value]}
             chosen={chosen.value}
@@ -119,7 +122,8 @@ export default function PointAtBox({ rules, parts, first, places, children }: Pr
           </section>
         ))}
         <p class="bold-or-not">
-          Bold numbers are those of <a href={href('my-box/')}>my box</a>; the others are usual.
+          Bold numbers are those of <a href={href('my-box/')}>my box</a>
+          {of === 'rule' ? '; the others are usual.' : ': they tell which of these it is prone to.'}
         </p>
       </div>
     </div>

@@ -1,15 +1,18 @@
-/** Rules as a list, the number first: bold the one of this box, else the usual range. The first are in sight, the others folded. */
+/** Rules or troubles as a list, the number first: bold the one of this box, else the usual range. The first are in sight, the others folded. */
 import { href } from '../kit/href.ts';
 import { InBoth, numberAndMark } from '../kit/told.tsx';
 import { StateTag } from '../verdicts/StateTag.tsx';
 import type { ListedRule, RuleLine } from './rule-lines.ts';
+import { TroubleRow } from './TroubleRow.tsx';
+
+type Range = NonNullable<ListedRule['usual']>;
 
 /** In sight; one more is no reason for a fold. */
 const first = 8;
 /** A usual range of more letters is a sentence: it stands under the title, where there is room for it. */
 const longest = 26;
 
-const Usual = ({ of: { mm, inch } }: { of: ListedRule['usual'] }) =>
+const Usual = ({ of: { mm, inch } }: { of: Range }) =>
   mm === inch ? (
     mm
   ) : (
@@ -19,9 +22,9 @@ const Usual = ({ of: { mm, inch } }: { of: ListedRule['usual'] }) =>
     </>
   );
 
-function Row({ line: { rule, verdict, isNoted } }: { line: RuleLine }) {
+function Row({ line: { rule, verdict, isNoted }, usual }: { line: RuleLine; usual: Range }) {
   const own = verdict && verdict.state !== 'unknown' ? verdict : undefined;
-  const isLong = Math.max(rule.usual.mm.length, rule.usual.inch.length) > longest;
+  const isLong = Math.max(usual.mm.length, usual.inch.length) > longest;
   return (
     <li data-rule={rule.id}>
       <span class="row-number">
@@ -30,15 +33,15 @@ function Row({ line: { rule, verdict, isNoted } }: { line: RuleLine }) {
             <InBoth verdict={own} part={({ measured }) => numberAndMark(measured)[0]} />
           </b>
         ) : (
-          !isLong && <Usual of={rule.usual} />
+          !isLong && <Usual of={usual} />
         )}
       </span>
       <span>
-        <a href={href(`rules/${rule.id}/`)}>{rule.title}</a> {verdict && <StateTag state={verdict.state} />}
+        <a href={href(rule.path)}>{rule.title}</a> {verdict && <StateTag state={verdict.state} />}
         {isNoted && <small> for a reason of mine</small>}
         {!own && isLong && (
           <small class="row-usual">
-            <Usual of={rule.usual} />
+            <Usual of={usual} />
           </small>
         )}
       </span>
@@ -48,9 +51,13 @@ function Row({ line: { rule, verdict, isNoted } }: { line: RuleLine }) {
 
 const Rows = ({ lines }: { lines: readonly RuleLine[] }) => (
   <ul class="rule-rows">
-    {lines.map((line) => (
-      <Row key={line.rule.id} line={line} />
-    ))}
+    {lines.map((line) =>
+      line.rule.usual ? (
+        <Row key={line.rule.id} line={line} usual={line.rule.usual} />
+      ) : (
+        <TroubleRow key={line.rule.id} line={line} />
+      ),
+    )}
   </ul>
 );
 

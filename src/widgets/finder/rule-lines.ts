@@ -1,4 +1,4 @@
-/** The rules of a part of the box in the order in which they are listed, each with what it says of this box. */
+/** The rules, or the troubles, of a part of the box in the order in which they are listed, each with what is said of this box. */
 import type { State, Verdict } from '../../box/core/verdict.ts';
 import type { Values } from '../../box/whole/index.ts';
 import type { PartOfBox } from '../../figures/box/parts-of-box.ts';
@@ -17,7 +17,14 @@ export interface PartOfRules {
 export interface ListedRule {
   readonly id: string;
   readonly title: string;
-  readonly usual: { readonly mm: string; readonly inch: string };
+  /** From the site's root: `rules/twist/`. */
+  readonly path: string;
+  /** A trouble has none. */
+  readonly usual?: { readonly mm: string; readonly inch: string };
+  /** Ids of the checks whose numbers tell of a trouble, the first of them first; a rule is told by all of its own. */
+  readonly checks?: readonly string[];
+  /** The only kind of box that has this trouble. */
+  readonly kind?: Values['kind'] | undefined;
   /** Anchors of its parts. */
   readonly parts: readonly string[];
 }
@@ -30,7 +37,8 @@ export interface RuleLine {
   readonly isNoted: boolean;
 }
 
-const isUnkept = (state: State | undefined) => state === 'breaks' || state === 'unusual';
+/** What a rule says that wants a look. */
+export const isUnkept = (state: State | undefined) => state === 'breaks' || state === 'unusual';
 
 /** Whether a line asks for a look. */
 export const isWarning = ({ verdict, isNoted }: RuleLine): boolean => isUnkept(verdict?.state) && !isNoted;
@@ -44,20 +52,25 @@ const rank = (line: RuleLine): number => {
 /**
  * @param rules in the order of the work
  * @param accepted the reader's reasons, by check
+ * @param kind of the reader's box
  */
 export function linesOf(
   rules: readonly ListedRule[],
   verdicts: readonly Verdict<Values>[],
   accepted: Readonly<Record<string, string>>,
+  kind?: Values['kind'],
 ): readonly RuleLine[] {
+  const about = (rule: ListedRule): readonly Verdict<Values>[] =>
+    rule.kind && rule.kind !== kind
+      ? []
+      : (rule.checks?.flatMap((id) => verdicts.find(({ check }) => check.id === id) ?? []) ??
+        verdicts.filter(({ check }) => check.rule === rule.id));
   const lineOf = (rule: ListedRule): RuleLine => {
-    const own = verdicts
-      .filter(({ check }) => check.rule === rule.id)
-      .map((verdict) => ({
-        rule,
-        verdict,
-        isNoted: isUnkept(verdict.state) && Object.hasOwn(accepted, verdict.check.id),
-      }));
+    const own = about(rule).map((verdict) => ({
+      rule,
+      verdict,
+      isNoted: isUnkept(verdict.state) && Object.hasOwn(accepted, verdict.check.id),
+    }));
     return own.sort((a, b) => rank(a) - rank(b))[0] ?? { rule, verdict: undefined, isNoted: false };
   };
   return rules.map(lineOf).sort((a, b) => rank(a) - rank(b));

@@ -1,6 +1,6 @@
 /**
  * What a rule's page says about the reader's box: on top the answer, below it the sums with the numbers of the box. Both
- * are islands of the subject that the rule belongs to.
+ * are islands of the subject that the rule belongs to; so are the numbers of a trouble.
  */
 import type { Subject } from '../../box/core/subject.ts';
 import { verdictsOf } from '../../box/core/verdict.ts';
@@ -10,18 +10,26 @@ import { href } from '../kit/href.ts';
 import { useStore } from '../kit/use-store.ts';
 import { Answer, NotJudged } from './Answer.tsx';
 import { Sum, type SumSpec } from './Sum.tsx';
+import { TroubleNumbers, type TroubleSpec } from './TroubleNumbers.tsx';
 
-/** With `sums` it is the sums of a rule, else the answer. */
+/** With `trouble` it is the numbers of a trouble; with `sums` the sums of a rule, else its answer. */
 export interface RuleProps {
-  rule: string;
+  rule?: string | undefined;
   sums?: readonly SumSpec[] | undefined;
+  trouble?: TroubleSpec | undefined;
 }
 
 export function ruleOf(subject: Subject<string, Values>) {
   const model = modelOf(subject);
-  return function RuleForMyBox({ rule, sums }: RuleProps) {
+  return function RuleForMyBox({ rule, sums, trouble }: RuleProps) {
     const store = useStore(model);
     const values = store.values.value;
+    if (trouble)
+      return (
+        <div class="numbers" ref={store.ref as never}>
+          <TroubleNumbers {...trouble} store={store} model={model} />
+        </div>
+      );
     const checks = model.checks.filter((check) => check.rule === rule);
     const found = verdictsOf(checks, values);
     if (sums)

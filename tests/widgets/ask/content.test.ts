@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { exampleBox } from '../../../src/box/subjects/example.ts';
 import { fields } from '../../../src/box/subjects/inputs.ts';
 import { wholeModel } from '../../../src/box/whole/index.ts';
+import { rulesBehind } from '../../../src/prose/trouble-links.ts';
 import { ownOf } from '../../../src/widgets/ask/own.ts';
 import { ownAmounts } from '../../../src/widgets/ask/own-amounts.ts';
 import { ownNumbers } from '../../../src/widgets/ask/own-numbers.ts';
@@ -46,10 +47,14 @@ describe('words', () => {
 });
 
 describe('troubles', () => {
-  test.each(askContent.symptoms)('$id names rules there are, and a check of one of them', ({ data }) => {
-    for (const { id } of data.rules) expect(rules).toContain(id);
-    if (data.check === undefined) return;
-    expect(checks).toContain(data.check);
+  test.each(askContent.troubles)('$id names rules, checks and results there are', ({ data }) => {
+    for (const id of rulesBehind(data)) expect(rules).toContain(id);
+    for (const id of data.checks) expect(checks).toContain(id);
+  });
+
+  test('no phrase is asked of two troubles', () => {
+    const phrases = askContent.troubles.flatMap(({ data }) => data.asked);
+    expect(phrases.filter((one, at) => phrases.indexOf(one) !== at)).toEqual([]);
   });
 });
 

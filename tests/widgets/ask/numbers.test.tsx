@@ -131,4 +131,12 @@ describe('a number that a check judges', () => {
     expect(textsOf(number!).mm).toBe('8\u00a0mm');
     expect(verdict!.state).toBe('usual');
   });
+
+  test('a trouble of hinged lids has a number for a box with hinges, and for no other', () => {
+    const entry = askFile.entries.find(({ id }) => id === 'trouble:lid-springs-open')!;
+    const shown = (kind: 'sliding' | 'sawn') =>
+      shownOf(entry, ownOf({ ...exampleBox, kind }), () => undefined).number;
+    expect(shown('sliding')).toBeUndefined();
+    expect(shown('sawn')).toBeDefined();
+  });
 });

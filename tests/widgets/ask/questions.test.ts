@@ -4,7 +4,7 @@ import { exampleFor } from '../../../src/box/subjects/example.ts';
 import { parse } from '../../../src/units/parse.ts';
 import { searchOf } from '../../../src/widgets/ask/search.ts';
 import { nothing, questions } from './questions.ts';
-import { askFile } from './site-words.ts';
+import { askContent, askFile } from './site-words.ts';
 
 const search = await searchOf(askFile, parse, exampleFor('mm'));
 const ask = (question: string, system: 'mm' | 'inch') => search.find(question, exampleFor(system), system);
@@ -20,6 +20,20 @@ describe.each(['mm', 'inch'] as const)('for a reader in %s', (system) => {
       .answers.slice(0, 3)
       .map(({ id }) => id);
     expect(found).toEqual(expect.arrayContaining(wanted));
+  });
+});
+
+describe('what people say of a trouble', () => {
+  const said = askContent.troubles.flatMap(({ id, data }) =>
+    data.asked.map((phrase) => [phrase, id] as const),
+  );
+  test('is written down for each', () => {
+    expect(said.length).toBeGreaterThan(250);
+  });
+  test.each(said)('“%s” finds it among the first three: %s', (phrase, id) => {
+    const found = ask(phrase, 'mm').answers.slice(0, 3);
+    expect(found.map((one) => one.id)).toContain(`trouble:${id}`);
+    expect(found.find((one) => one.id === `trouble:${id}`)!.path).toBe(`troubles/${id}/`);
   });
 });
 

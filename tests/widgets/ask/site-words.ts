@@ -28,9 +28,22 @@ const table = (name: string) =>
     data: {
       ...data,
       ...(data.rule ? { rule: { id: data.rule } } : {}),
-      ...(data.rules ? { rules: (data.rules as string[]).map((rule) => ({ id: rule })) } : {}),
     },
   }));
+
+type Written = { id: string; data: { rules?: string[]; lesson?: string; causes: { rule: string }[] } };
+/** As the build has them, with what may be left out. */
+const asReferences = ({ id, data }: Written) => ({
+  id,
+  data: {
+    checks: [],
+    results: [],
+    ...data,
+    causes: data.causes.map((one) => ({ ...one, rule: { id: one.rule } })),
+    rules: (data.rules ?? []).map((rule) => ({ id: rule })),
+    lesson: data.lesson && { id: data.lesson },
+  },
+});
 
 const moving = new Set(woods.map(({ id }) => id));
 
@@ -38,7 +51,7 @@ export const askContent = {
   rules: heads('rules'),
   lessons: heads('lessons'),
   words: table('synonyms'),
-  symptoms: table('symptoms'),
+  troubles: heads<Written['data']>('troubles').map(asReferences),
   asked: table('asked'),
   stillWoods: allWoods.filter(({ id }) => !moving.has(id)).map(({ name }) => name),
 } as unknown as AskContent;

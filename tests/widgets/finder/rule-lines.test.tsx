@@ -57,6 +57,7 @@ describe('every rule is reached', () => {
 const listed = (id: string): ListedRule => ({
   id,
   title: id,
+  path: `rules/${id}/`,
   usual: { mm: '2 mm', inch: '1/16 in' },
   parts: ['lid'],
 });
@@ -116,6 +117,24 @@ test('a rule without a number of the box shows its usual range, not bold', () =>
   const drawn = renderToString(<RuleRows lines={linesOf([listed('silent')], [], {})} />);
   expect(drawn).toContain('1/16 in');
   expect(drawn).not.toContain('<b>');
+});
+
+test('a trouble tells the first of its checks, unless another wants a look, and nothing where the box opens otherwise', () => {
+  const trouble: ListedRule = {
+    id: 'lid-jams',
+    title: 'The lid sticks',
+    path: 'troubles/lid-jams/',
+    checks: ['first', 'second'],
+    kind: 'sliding',
+    parts: ['lid'],
+  };
+  const told = (states: [string, string], kind: 'sliding' | 'sawn') => {
+    const all = [says('b', 'second', states[1]), says('a', 'first', states[0])];
+    return linesOf([trouble], all, {}, kind)[0]!.verdict?.check.id;
+  };
+  expect(told(['usual', 'usual'], 'sliding')).toBe('first');
+  expect(told(['usual', 'breaks'], 'sliding')).toBe('second');
+  expect(told(['usual', 'usual'], 'sawn')).toBeUndefined();
 });
 
 /** Texts in an element of the drawn page, by unit; a text that is the same in both counts for both. */

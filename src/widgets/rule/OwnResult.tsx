@@ -1,0 +1,54 @@
+/** A number of the reader's box that no rule judges: large, with what sets it. */
+import { useMemo } from 'preact/hooks';
+import { sayOf } from '../../box/core/result.ts';
+import { inputsBehind } from '../../box/subjects/behind.ts';
+import { fields } from '../../box/subjects/inputs.ts';
+import type { Model } from '../../box/subjects/model.ts';
+import type { ResultName } from '../../box/whole/index.ts';
+import { Quantity } from '../../figures/parts/Quantity.tsx';
+import { OwnUnits } from '../kit/OwnUnits.tsx';
+import type { Store } from '../kit/use-store.ts';
+import { ChangeIt } from './ChangeIt.tsx';
+import { choicesOf } from './choices-of.ts';
+
+interface Props {
+  name: ResultName;
+  store: Store;
+  model: Model;
+}
+
+/** Inputs that are named beside it. */
+const most = 2;
+
+/** Nothing where this box has no such number. */
+export function OwnResult({ name, store, model }: Props) {
+  const values = store.values.value;
+  const row = model.results[name]!;
+  const has = row.when?.(values) ?? true;
+  const behind = useMemo(
+    () => (has ? inputsBehind(model.results, row, values, undefined, most) : []),
+    [row, choicesOf(values)],
+  );
+  if (!has) return null;
+  return (
+    <div class="answer own-result" data-result={name}>
+      <p class="answer-label">
+        <OwnUnits of={row.label} />
+      </p>
+      <p class="answer-number">
+        <Quantity value={values[name]} {...sayOf(row)} />
+      </p>
+      {behind.length > 0 && (
+        <p class="answer-behind">
+          Change it by:{' '}
+          {behind.map((input, at) => (
+            <span key={input}>
+              {at > 0 && ', '}
+              <ChangeIt input={input} words={fields[input].label} />
+            </span>
+          ))}
+        </p>
+      )}
+    </div>
+  );
+}
