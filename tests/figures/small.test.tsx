@@ -19,6 +19,7 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   proportion: [{ contentsLength: 200 }, { wall: 12 }],
   'wall-thickness': [{ contentsWidth: 60 }, { wall: 12 }],
   'groove-margins': [{ grooveDepth: 2 }, { lidLip: 6 }, { bottomLip: 12 }],
+  'where-the-groove-shows': [{ grooveDepth: 2 }, { bottomLip: 12 }, { fingerWidth: 6 }, { wall: 12 }],
   'wood-movement': [{ lidPlay: 2 }, { humidityDamp: 80 }, { ringAngle: 90 }],
   'joint-spacing': [{ fingerWidth: 6 }, { wall: 12 }],
   'reading-the-board': [{ boardWidth: 100 }, { boardThickness: 40 }],

@@ -1,5 +1,4 @@
 /** Guesses of the lesson on groove margins. */
-import { CornerPick, trueHoles } from '../../../figures/grooves/CornerPick.tsx';
 import { LipGuess, lipFrame, lipNeeded, lipRange } from '../../../figures/grooves/LipGuess.tsx';
 import { strengthRange, WebGuess, webFrame } from '../../../figures/grooves/WebGuess.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
@@ -44,24 +43,5 @@ export const grooveMarginsGuesses: Readonly<Record<string, GuessSpec>> = {
         <Quantity value={v.webStiffness} kind="percent" digits={0} /> of the stiffness.
       </>
     ),
-  },
-  'corner-hole': {
-    type: 'pick',
-    label: 'Where will holes show?',
-    event: 'Run the groove through',
-    options: {
-      none: 'nowhere',
-      finger: 'left: finger at the lower edge',
-      socket: 'right: socket at the lower edge',
-      both: 'in both',
-    },
-    option: CornerPick,
-    truth: trueHoles,
-    answer: (v) => {
-      const found = trueHoles(v);
-      return found === 'both'
-        ? 'Holes show in both: the groove runs from one finger into the next.'
-        : `A hole shows in the walls with a ${found} at the lower edge, so the others need a stopped groove.`;
-    },
   },
 };

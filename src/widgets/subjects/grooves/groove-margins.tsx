@@ -3,9 +3,7 @@
 import { grooves } from '../../../box/subjects/grooves/subject.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
 import type { Values } from '../../../box/whole/index.ts';
-import { cornerHoles } from '../../../calc/grooves/groove-corner.ts';
 import { isSlender } from '../../../calc/grooves/grooves.ts';
-import { CornerXray } from '../../../figures/grooves/CornerXray.tsx';
 import { LipAndWeb } from '../../../figures/grooves/LipAndWeb.tsx';
 import { LoadsOnLip } from '../../../figures/grooves/LoadsOnLip.tsx';
 import { WebLeft } from '../../../figures/grooves/WebLeft.tsx';
@@ -88,26 +86,6 @@ const labs: Record<string, LabSpec> = {
       ) : (
         'The groove goes through the wall: nothing is left.'
       ),
-  },
-  corner: {
-    title: 'Where the groove meets the fingers',
-    figure: CornerXray,
-    controls: ['bottomLip', 'fingerWidth'],
-    more: ['bottomTongue', 'grooveDepth', 'wall'],
-    results: ['fingerAboveGroove', 'grooveStop', 'grooveWidth'],
-    says: (v) => {
-      const holes = cornerHoles(v.bottomLip, v.bottomTongue, v.fingerWidth);
-      if (v.grooveStop <= 0) return 'The groove goes through the wall: nothing is left to stop it in.';
-      return holes.length > 1 ? (
-        'The groove runs from one finger into the next: holes show on all four faces, and every wall needs a stop.'
-      ) : (
-        <>
-          The groove stays inside one finger: stop it <Quantity value={v.grooveStop} kind="length" /> from the
-          ends of the walls with a {holes[0]?.pair === 'first' ? 'finger' : 'socket'} at the lower edge, and
-          no hole shows.
-        </>
-      );
-    },
   },
 };
 
