@@ -1,6 +1,8 @@
 /** What the guesses of the lesson on joint spacing hold for true, against arithmetic by hand. */
 import { describe, expect, test } from 'vitest';
 import { areaOf } from '../../../src/figures/joints/AreaPick.tsx';
+import { faceOf } from '../../../src/figures/joints/FacePick.tsx';
+import { cornersOf } from '../../../src/figures/joints/WhatMeets.tsx';
 import { lessons } from '../../../src/prose/lessons.ts';
 import { valuesOfGuess } from '../../../src/widgets/lesson/guess-spec.ts';
 
@@ -29,5 +31,48 @@ describe('the guesses on finger joints', () => {
     expect(areaOf(values, 'narrow')).toBeCloseTo(1300, 6);
     expect(areaOf(values, 'miter')).toBeCloseTo(989.95, 1);
     for (const system of ['mm', 'inch'] as const) expect(truth('least-area', system)).toBe('wide');
+  });
+});
+
+describe('the guesses on corner joints', () => {
+  const { guesses: corners, model: corner } = lessons['which-corner-joint']!;
+  const of = (id: string, system: 'mm' | 'inch') => valuesOfGuess(corners![id]!, corner, system);
+  const truthOf = (id: string, system: 'mm' | 'inch') => corners![id]!.truth(of(id, system), system);
+
+  // 40 mm high and 10 thick: 400 mm² at the butt, half as much again in the rabbet, 1.414 times in the miter.
+  test('a rabbet has the largest face of the three, and a butt joint the smallest', () => {
+    const values = of('largest-face', 'mm');
+    expect(faceOf(values, 'butt')).toBeCloseTo(400, 6);
+    expect(faceOf(values, 'rabbet')).toBeCloseTo(600, 6);
+    expect(faceOf(values, 'miter')).toBeCloseTo(565.7, 1);
+    for (const system of ['mm', 'inch'] as const) expect(truthOf('largest-face', system)).toBe('rabbet');
+  });
+
+  // √(36 + 1) is 6.0828: 1.38 % more than 6. A diagonal of 14.14 mm less 10; of 0.5303 in less 0.375.
+  test('a slope of 1 in 6 adds 1.4 %, and behind a key stand 4.1 mm, or 0.155 in', () => {
+    expect(truthOf('slope-adds', 'mm')).toBeCloseTo(1.38, 2);
+    expect(truthOf('behind-the-key', 'mm')).toBeCloseTo(4.14, 2);
+    expect(truthOf('behind-the-key', 'inch') / 25.4).toBeCloseTo(0.155, 3);
+  });
+
+  // 60 mm high and 10 thick: 5 fingers of 12 mm touch on 4 cheeks of 1 cm², 2 keys hold each wall by 1 cm² each.
+  test('the bars of the six corners are the areas one would measure', () => {
+    const six = cornersOf({
+      ...of('largest-face', 'mm'),
+      jointedHeight: 60,
+      fingerWidth: 12,
+      keyCount: 2,
+      tailCount: 3,
+      dovetailSlope: 6,
+    });
+    expect(six.map(({ joint, long }) => [joint, Math.round(long)])).toEqual([
+      ['butt', 0],
+      ['rabbet', 0],
+      ['mitre', 0],
+      ['keyed-mitre', 200],
+      ['finger', 400],
+      ['dovetail', 608],
+    ]);
+    expect(six.map(({ cut }) => Math.round(cut))).toEqual([600, 900, 849, 849, 600, 600]);
   });
 });
