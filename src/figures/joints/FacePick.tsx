@@ -2,7 +2,6 @@
 import type { Values } from '../../box/whole/index.ts';
 import { buttGlueArea, miterGlueArea, rabbetGlueArea } from '../../calc/joints/glue-area.ts';
 import { Drawing } from '../parts/Drawing.tsx';
-import { NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';
 import { sizeOfEnd, WallEnd } from './WallEnd.tsx';
 
@@ -20,14 +19,14 @@ export function faceOf({ jointedHeight: H, wall: t }: Values, option: string): n
 export const largestFace = (v: Values): string =>
   Object.keys(joints).reduce((most, one) => (faceOf(v, one) > faceOf(v, most) ? one : most));
 
-const [width, room, foot] = [150, 104, 116] as const;
+const [width, height, air] = [120, 132, 6] as const;
 
 export function FacePick({ values: v, option, open }: { values: Values; option: string; open: boolean }) {
   const [wide, high] = sizeOfEnd(v.wall, v.jointedHeight);
-  const scale = Math.min(room / high, 130 / wide);
+  const scale = Math.min((height - 2 * air) / high, (width - 2 * air) / wide);
   return (
     <Drawing
-      view={[0, 0, width, 140]}
+      view={[0, 0, width, height]}
       title="The end of a wall where it meets the next"
       description={
         open ? `Its faces meet on ${said(faceOf(v, option), 'area')}.` : 'Its area is not told yet.'
@@ -36,11 +35,10 @@ export function FacePick({ values: v, option, open }: { values: Values; option: 
       <WallEnd
         values={{ ...v, joint: isOption(option) ? joints[option] : 'butt' }}
         x={(width - wide * scale) / 2}
-        foot={foot}
+        foot={height - air}
         scale={scale}
         told={open}
       />
-      {open && <NumberLabel x={width / 2} y={130} value={faceOf(v, option)} kind="area" />}
     </Drawing>
   );
 }

@@ -38,6 +38,8 @@ export function KeyGuess({ values: v, system, mark, open }: Props) {
   const rise = 72;
   const leg = t * scale * Math.SQRT1_2;
   const floor = heel + keyLeft * scale;
+  /** The end of the left wall, at its outer face. */
+  const end = [middle - leg - rise, edge - leg - rise] as const;
   /** Half the width of the corner so far below the heel. */
   const half = (y: number) => edge - y;
   return (
@@ -48,15 +50,26 @@ export function KeyGuess({ values: v, system, mark, open }: Props) {
         open ? `It leaves ${said(keyLeft, 'length')} of wood.` : 'The slot is not drawn yet.'
       }`}
     >
+      <path class="wood" d={`M${middle} ${edge}L${end.join(' ')}l${leg} ${-leg}L${middle} ${heel}z`} />
       <path
         class="wood"
-        d={`M${middle} ${edge}L${middle - 2 * leg - rise + leg} ${edge - 2 * leg - rise + leg}l${leg} ${-leg}L${middle} ${heel}z`}
-      />
-      <path
-        class="wood"
-        d={`M${middle} ${edge}L${middle + 2 * leg + rise - leg} ${edge - 2 * leg - rise + leg}l${-leg} ${-leg}L${middle} ${heel}z`}
+        d={`M${middle} ${edge}L${2 * middle - end[0]} ${end[1]}l${-leg} ${-leg}L${middle} ${heel}z`}
       />
       <path class="curve" d={`M${middle} ${heel}V${edge}`} />
+      <path
+        class="thin"
+        d={`M${end[0] + 26} ${end[1] + 26}l${leg} ${-leg}`}
+        marker-start="url(#arrow)"
+        marker-end="url(#arrow)"
+      />
+      <NumberLabel
+        class="on-lid"
+        x={end[0] + 40 + leg / 2}
+        y={end[1] + 38 - leg / 2}
+        turn={-45}
+        value={t}
+        kind="length"
+      />
       {open && (
         <g class="arrives">
           <path
@@ -66,9 +79,10 @@ export function KeyGuess({ values: v, system, mark, open }: Props) {
           />
           <path class="curve" d={`M${middle} ${heel}V${floor}`} />
           <NumberLabel
-            class="on-lines"
-            x={middle - 10}
-            y={heel - 14}
+            class="on-lid"
+            x={middle + 12}
+            y={(heel + floor) / 2 + 8}
+            anchor="start"
             value={keyLeft}
             kind="length"
             before="left: "
@@ -92,8 +106,8 @@ export function KeyGuess({ values: v, system, mark, open }: Props) {
         inside
       </Label>
       <RuleScale
-        from={[316, heel]}
-        to={[316, heel + behindRange.high * scale]}
+        from={[304, heel]}
+        to={[304, heel + behindRange.high * scale]}
         length={behindRange.high}
         system={system}
       />

@@ -59,9 +59,6 @@ export function SlopeGuess({ values: v, mark, open }: Props) {
       <Label x={left - spread - 14} y={top + deep / 2} anchor="end">
         one cheek
       </Label>
-      <Label x={zero - 8} y={foot - 36} anchor="end">
-        straight
-      </Label>
       <path class="axis" d={`M${at(0)} ${foot}H${at(20)}`} />
       {ticks.map((percent) => (
         <g key={percent}>
@@ -76,7 +73,10 @@ export function SlopeGuess({ values: v, mark, open }: Props) {
           />
         </g>
       ))}
-      <rect class="wood" x={10} y={foot - 26} width={at(0) - 10} height={22} />
+      <path class="wood" d={`M10 ${foot - 26}l5 5.5l-5 5.5l5 5.5l-5 5.5H${at(0)}v-22z`} />
+      <Label class="on-lid" x={(10 + zero) / 2} y={foot - 15}>
+        straight
+      </Label>
       {open && (
         <g class="arrives">
           <rect

@@ -6,9 +6,9 @@ import type { Values } from '../../box/whole/index.ts';
 import { endOf, type Point } from './wall-faces.ts';
 
 /** Share of the length that is drawn to the right and upward. */
-const [aside, up] = [0.44, 0.27] as const;
+const [aside, up] = [0.5, 0.38] as const;
 /** How much of the wall is drawn, in thicknesses. */
-const shown = 3;
+const shown = 2.4;
 
 /** Width and height of the drawing for a wall of this thickness and height, in mm. */
 export const sizeOfEnd = (t: number, H: number): readonly [number, number] => [
@@ -73,7 +73,7 @@ export function WallEnd({ values: v, x, foot, scale, told }: Props) {
         told && kind === 'long' ? (
           <path key={i} class="part-finger" fill="url(#band)" d={path(points)} />
         ) : (
-          <path key={i} class={told && kind === 'cut' ? 'end' : 'wood-end'} d={path(points)} />
+          <path key={i} class={!told ? 'wood-end' : kind === 'cut' ? 'end' : 'wood'} d={path(points)} />
         ),
       )}
     </g>

@@ -16,7 +16,7 @@ const [width, row, bar, top] = [350, 40, 14, 236] as const;
 interface Corner {
   readonly joint: Values['joint'];
   readonly name: string;
-  /** Side grain on side grain, and faces in which fibers are cut, mm². */
+  /** Side grain on side grain, and faces in which fibers are cut, mm²; what slots for keys take off the miter is not taken off here. */
   readonly long: number;
   readonly cut: number;
 }
@@ -79,7 +79,10 @@ export function WhatMeets({ values: v }: { values: Values }) {
       </Label>
       <rect class="end" x={200} y={118} width={22} height={14} />
       <Label x={200} y={146} anchor="start">
-        fibers cut across
+        cut fibers on one
+      </Label>
+      <Label x={200} y={164} anchor="start">
+        side or both
       </Label>
       {rows.map(({ joint, name, long, cut }, i) => {
         const scaled = (mm2: number) => (mm2 / most) * width;

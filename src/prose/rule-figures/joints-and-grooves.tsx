@@ -6,6 +6,7 @@ import { Bars } from '../../figures/rules/bars.tsx';
 import { EndOutOfSquare, OpenMiter, ProudCorner, RimStep } from '../../figures/rules/corners.tsx';
 import { AddedErrors, FingerCorner, FingerInSlot } from '../../figures/rules/fingers.tsx';
 import { UnequalWalls } from '../../figures/rules/square.tsx';
+import { KeyFromAbove, KeysInCorner, OneTail, TailRow } from '../../figures/rules/tails.tsx';
 import { GrooveInWall } from '../../figures/rules/walls.tsx';
 import { type FigureTable, N, type State } from './figure-of.tsx';
 
@@ -16,6 +17,61 @@ const corner = (title: string, high: number, finger: number, says: State['says']
 });
 
 export const jointsAndGrooves: FigureTable = {
+  'dovetail-slope': (examples) =>
+    ([6, 8] as const).map((slope, i) => ({
+      drawn: (
+        <OneTail
+          title={`A slope of 1 in ${slope}`}
+          wall={examples[i]!.t!}
+          slope={slope}
+          spread={examples[i]!.value}
+        />
+      ),
+      says: 'How far it spreads on either side; dashed without.',
+    })),
+  'half-pins': ([, , e]) =>
+    ([true, false] as const).map((halfPins) => ({
+      drawn: (
+        <TailRow
+          title={halfPins ? 'Half pins at the edges' : 'Tails at the edges'}
+          high={e!.H!}
+          tails={e!.n!}
+          pin={e!.p!}
+          wall={e!.t!}
+          slope={e!.s!}
+          halfPins={halfPins}
+        />
+      ),
+      says: halfPins
+        ? 'Half a pin at each edge: every tail has two cheeks.'
+        : 'Tails at the edges: one cheek each, and they can curl away.',
+    })),
+  'keys-and-splines': ([key, , spread]) => [
+    {
+      drawn: <KeyFromAbove title="A key from above" wall={key!.t!} depth={key!.d!} left={key!.value} />,
+      says: (
+        <>
+          From above: w is left behind it, <N of={key!.value} />.
+        </>
+      ),
+    },
+    {
+      drawn: (
+        <KeysInCorner
+          title="Three keys in a corner"
+          high={spread!.H!}
+          keys={spread!.N!}
+          thick={3}
+          leg={key!.d! * Math.SQRT2}
+        />
+      ),
+      says: (
+        <>
+          From outside: one for each <N of={spread!.value} />.
+        </>
+      ),
+    },
+  ],
   'eight-cuts-of-a-miter': ([bad, good]) =>
     [bad!, good!].map(({ t = 0, e = 0, value }) => ({
       drawn: <OpenMiter title={`Off by ${e} degrees`} wall={t} gap={value} angle={e} times={8} />,

@@ -4,6 +4,7 @@ import * as tails from '../../../src/calc/joints/dovetail.ts';
 import * as area from '../../../src/calc/joints/glue-area.ts';
 import { addedStepError } from '../../../src/calc/joints/joint-fit.ts';
 import * as keys from '../../../src/calc/joints/keys.ts';
+import { miterSeasonGap } from '../../../src/calc/joints/miter-season.ts';
 import { randomStepErrorOfOne } from '../../../src/calc/joints/one-board.ts';
 import { areaOf } from '../../../src/geometry/volume.ts';
 
@@ -44,6 +45,20 @@ describe('keys', () => {
   test('three keys in 90 mm have 30 mm each, and a spline 3 mm deep has 540 mm² on each wall', () => {
     expect(keys.keySpacing.compute({ H: 90, N: 3 })).toBe(30);
     expect(keys.splineGlueArea.compute({ H: 90, g: 3 })).toBe(540);
+  });
+});
+
+describe('a miter through the year', () => {
+  // Black walnut, Wood Handbook Table 13-5: 0.00274; 10 mm lose 0.1096 mm over 4 points, times √2.
+  test('walnut walls of 10 mm that dry by 4 points would open it by 0.155 mm', () => {
+    expect(miterSeasonGap.compute({ t: 10, C: 0.00274, dM: 4 })).toBeCloseTo(0.155, 3);
+  });
+
+  // Another way: the inner corners of both walls, cut at 45° and then thinner, measured apart.
+  test('the wedge is as wide as the inner corners of the two walls are apart', () => {
+    const [t, thinner] = [9, 9 * (1 - 0.003 * 5)];
+    const apart = Math.hypot(t - thinner, thinner - t);
+    expect(miterSeasonGap.compute({ t, C: 0.003, dM: 5 })).toBeCloseTo(apart, 9);
   });
 });
 

@@ -39,12 +39,12 @@ describe('the guesses on corner joints', () => {
   const of = (id: string, system: 'mm' | 'inch') => valuesOfGuess(corners![id]!, corner, system);
   const truthOf = (id: string, system: 'mm' | 'inch') => corners![id]!.truth(of(id, system), system);
 
-  // 40 mm high and 10 thick: 400 mm² at the butt, half as much again in the rabbet, 1.414 times in the miter.
+  // 30 mm high and 10 thick: 300 mm² at the butt, half as much again in the rabbet, 1.414 times in the miter.
   test('a rabbet has the largest face of the three, and a butt joint the smallest', () => {
     const values = of('largest-face', 'mm');
-    expect(faceOf(values, 'butt')).toBeCloseTo(400, 6);
-    expect(faceOf(values, 'rabbet')).toBeCloseTo(600, 6);
-    expect(faceOf(values, 'miter')).toBeCloseTo(565.7, 1);
+    expect(faceOf(values, 'butt')).toBeCloseTo(300, 6);
+    expect(faceOf(values, 'rabbet')).toBeCloseTo(450, 6);
+    expect(faceOf(values, 'miter')).toBeCloseTo(424.3, 1);
     for (const system of ['mm', 'inch'] as const) expect(truthOf('largest-face', system)).toBe('rabbet');
   });
 
@@ -52,7 +52,12 @@ describe('the guesses on corner joints', () => {
   test('a slope of 1 in 6 adds 1.4 %, and behind a key stand 4.1 mm, or 0.155 in', () => {
     expect(truthOf('slope-adds', 'mm')).toBeCloseTo(1.38, 2);
     expect(truthOf('behind-the-key', 'mm')).toBeCloseTo(4.14, 2);
-    expect(truthOf('behind-the-key', 'inch') / 25.4).toBeCloseTo(0.155, 3);
+    expect(Number(truthOf('behind-the-key', 'inch')) / 25.4).toBeCloseTo(0.155, 3);
+  });
+
+  // Both faces were cut at 45°; less thickness over the same length turns the cut away from the other at its inner end.
+  test('a dry miter opens on the inside', () => {
+    for (const system of ['mm', 'inch'] as const) expect(truthOf('dry-miter', system)).toBe('inside');
   });
 
   // 60 mm high and 10 thick: 5 fingers of 12 mm touch on 4 cheeks of 1 cm², 2 keys hold each wall by 1 cm² each.

@@ -1,4 +1,5 @@
 /** Guesses of the lesson on corner joints. */
+import { DryMiter, openSide, pointsLost, timesLarger, wedgeOf } from '../../../figures/joints/DryMiter.tsx';
 import { FacePick, faceOf, largestFace } from '../../../figures/joints/FacePick.tsx';
 import { behindFrame, behindRange, KeyGuess } from '../../../figures/joints/KeyGuess.tsx';
 import { gainFrame, gainOf, gainRange, SlopeGuess } from '../../../figures/joints/SlopeGuess.tsx';
@@ -15,8 +16,8 @@ export const whichCornerJointGuesses: Readonly<Record<string, GuessSpec>> = {
     event: 'Measure the faces',
     pins: (system) =>
       system === 'mm'
-        ? { sizeFrom: 'outside', wantedHeight: 40, wall: 10 }
-        : { sizeFrom: 'outside', wantedHeight: (3 / 2) * INCH, wall: (3 / 8) * INCH },
+        ? { sizeFrom: 'outside', wantedHeight: 30, wall: 10 }
+        : { sizeFrom: 'outside', wantedHeight: (5 / 4) * INCH, wall: (3 / 8) * INCH },
     options: {
       butt: 'a butt joint',
       rabbet: 'a rabbet (rebate) of half the wall',
@@ -45,7 +46,7 @@ export const whichCornerJointGuesses: Readonly<Record<string, GuessSpec>> = {
     answer: (v) => (
       <>
         A slope of 1 in {v.dovetailSlope} adds <Quantity value={gainOf(v)} kind="percent" digits={1} /> to the
-        area, hardly more than the width of a pencil line.
+        area.
       </>
     ),
   },
@@ -68,6 +69,21 @@ export const whichCornerJointGuesses: Readonly<Record<string, GuessSpec>> = {
       <>
         A slot <Quantity value={v.keyDepth} kind="length" /> deep leaves{' '}
         <Quantity value={v.keyLeft} kind="length" />, about two fifths of the wall.
+      </>
+    ),
+  },
+  'dry-miter': {
+    type: 'pick',
+    label: `Where does it open? Drawn ${timesLarger} times`,
+    event: 'Heat the room',
+    pins: (system) => ({ joint: 'mitre', wall: system === 'mm' ? 10 : (3 / 8) * INCH }),
+    options: { outside: 'on the outside', inside: 'on the inside', shut: 'nowhere' },
+    option: DryMiter,
+    truth: openSide,
+    answer: (v) => (
+      <>
+        On the inside. Walls that lose {pointsLost} points of moisture would open it by up to{' '}
+        <Quantity value={wedgeOf(v)} kind="length" as="fine" />, if the glue let them.
       </>
     ),
   },
