@@ -5,6 +5,7 @@
 import { Bars } from '../../figures/rules/bars.tsx';
 import { EndOutOfSquare, OpenMiter, ProudCorner, RimStep } from '../../figures/rules/corners.tsx';
 import { AddedErrors, FingerCorner, FingerInSlot } from '../../figures/rules/fingers.tsx';
+import { SlotFloor, TwoLines } from '../../figures/rules/slots.tsx';
 import { UnequalWalls } from '../../figures/rules/square.tsx';
 import { KeyFromAbove, KeysInCorner, OneTail, TailRow } from '../../figures/rules/tails.tsx';
 import { GrooveInWall } from '../../figures/rules/walls.tsx';
@@ -17,6 +18,19 @@ const corner = (title: string, high: number, finger: number, says: State['says']
 });
 
 export const jointsAndGrooves: FigureTable = {
+  'clean-cuts': (examples) =>
+    examples.slice(0, 2).map(({ k = 0, beta = 0, value }) => ({
+      drawn: <SlotFloor title={beta > 0 ? 'Beveled teeth' : 'Flat-topped teeth'} wide={k} ridge={value} />,
+      says: beta > 0 ? 'Teeth beveled in turn leave a ridge.' : 'Flat-topped teeth leave a flat floor.',
+    })),
+  'mark-the-mate-from-the-part': (examples) =>
+    examples.slice(0, 2).map(({ value }, i) => ({
+      drawn: <TwoLines title={i === 0 ? 'Both measured' : 'Marked from the part'} apart={value} times={80} />,
+      says:
+        i === 0
+          ? 'Both lines measured: two errors. Drawn 80 times.'
+          : 'Marked with a knife from the part. Drawn 80 times.',
+    })),
   'dovetail-slope': (examples) =>
     ([6, 8] as const).map((slope, i) => ({
       drawn: (

@@ -6,6 +6,7 @@ import { addedStepError } from '../../../src/calc/joints/joint-fit.ts';
 import * as keys from '../../../src/calc/joints/keys.ts';
 import { miterSeasonGap } from '../../../src/calc/joints/miter-season.ts';
 import { randomStepErrorOfOne } from '../../../src/calc/joints/one-board.ts';
+import { toothRidge } from '../../../src/calc/joints/teeth.ts';
 import { areaOf } from '../../../src/geometry/volume.ts';
 
 describe('keys', () => {
@@ -90,6 +91,14 @@ describe('tails', () => {
   // By hand: 60 / 3 = 20; 20 − 5 = 15, three pins.
   test('three tails in 60 mm with pins of 5 mm are three pins wide', () => {
     expect(tails.tailPerPin.compute({ H: 60, n: 3, p: 5 })).toBe(3);
+  });
+});
+
+describe('teeth', () => {
+  // A table of tangents: tan 15° = 0.26795; half of 3 mm. A bevel of 45° rises as much as it goes aside.
+  test('beveled teeth leave a ridge, flat ones none', () => {
+    expect(toothRidge.compute({ k: 3, beta: 15 })).toBeCloseTo(0.4019, 4);
+    expect(toothRidge.compute({ k: 3, beta: 0 })).toBe(0);
   });
 });
 

@@ -2,6 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { areaOf } from '../../../src/figures/joints/AreaPick.tsx';
 import { faceOf } from '../../../src/figures/joints/FacePick.tsx';
+import { playPattern, playsOf } from '../../../src/figures/joints/PlayPick.tsx';
+import { placeErrors } from '../../../src/figures/joints/TurnedWall.tsx';
 import { cornersOf } from '../../../src/figures/joints/WhatMeets.tsx';
 import { lessons } from '../../../src/prose/lessons.ts';
 import { valuesOfGuess } from '../../../src/widgets/lesson/guess-spec.ts';
@@ -79,5 +81,34 @@ describe('the guesses on corner joints', () => {
       ['dovetail', 608],
     ]);
     expect(six.map(({ cut }) => Math.round(cut))).toEqual([600, 900, 849, 849, 600, 600]);
+  });
+});
+
+describe('the guesses on cutting fingers', () => {
+  const { guesses: cutting, model: cut } = lessons['turn-it-round']!;
+  const of = (id: string, system: 'mm' | 'inch') => valuesOfGuess(cutting![id]!, cut, system);
+  const truthOf = (id: string, system: 'mm' | 'inch') => Number(cutting![id]!.truth(of(id, system), system));
+
+  // Slot 8.05 and finger 7.95; the pin 0.075 mm nearer makes fingers of 7.875, and 8.05 less that is 0.175.
+  test('a pin that stands too near makes every finger looser by as much', () => {
+    const { set, cut: found } = playsOf(of('pin-too-near', 'mm'));
+    expect(set).toBeCloseTo(0.1, 9);
+    expect(found).toBeCloseTo(0.175, 9);
+    expect(playPattern()).toBe('all');
+  });
+
+  // The root of nine; 1.5 mm times tan 15°, 0.26795, and 1/16 in times it.
+  test('nine chances come to three, and teeth of 15° leave a ridge of 0.40 mm, or 0.017 in', () => {
+    expect(truthOf('nine-chances', 'mm')).toBe(3);
+    expect(truthOf('tooth-ridge', 'mm')).toBeCloseTo(0.402, 3);
+    expect(truthOf('tooth-ridge', 'inch') / 25.4).toBeCloseTo(0.0167, 4);
+  });
+
+  // 35 mm and fingers of 5: seven. From one edge 0, 1, 1, 2, 2, 3, 3 steps; from both the nearer edge counts.
+  test('a wall of seven fingers is off by three steps from one edge, and by two in its middle from both', () => {
+    const wall = { ...of('pin-too-near', 'mm'), outsideHeight: 35, fingerWidth: 5, stepError: 0.01 };
+    const steps = (from: 'one' | 'both') => placeErrors(wall, from).map((error) => Math.round(error * 100));
+    expect(steps('one')).toEqual([0, 1, 1, 2, 2, 3, 3]);
+    expect(steps('both')).toEqual([0, 1, 1, 2, 1, 1, 0]);
   });
 });
