@@ -16,7 +16,7 @@ export const chanceRange = { low: 0, high: stepsOfOne } as const;
 const [left, right, zero, unit] = [40, 286, 198, 17] as const;
 export const chanceFrame: GuessFrame = {
   width: 350,
-  height: 300,
+  height: 316,
   from: [right + 16, zero],
   to: [right + 16, zero - stepsOfOne * unit],
 };
@@ -27,13 +27,16 @@ const up = (times: number) => placeIn(chanceFrame, chanceRange, times)[1];
 export const byChance = (n: number) => randomStepErrorOfOne.compute({ n, sigma: 1 });
 const inCommon = (i: number) => addedStepError.compute({ i, delta: 1 });
 
-/** Boards whose steps are off by a throw of a coin: the same ones every time. */
+/** Ten boards whose steps are off by chance, one error in size as a rule: the same boards every time. */
 const boards = Array.from({ length: 10 }, (_, board) => {
-  let seed = 11 + board * 7919;
+  let seed = board * 0x9e3779b9 + 40;
   let place = 0;
   return Array.from({ length: stepsOfOne }, () => {
-    seed = (seed * 1103515245 + 12345) % 2147483648;
-    place += seed > 1073741824 ? 1 : -1;
+    seed = (seed + 0x6d2b79f5) | 0;
+    let mixed = Math.imul(seed ^ (seed >>> 15), 1 | seed);
+    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
+    // Evenly spread from −√3 to √3: that spread has the size 1.
+    place += (((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32 - 0.5) * Math.sqrt(12);
     return place;
   });
 });
@@ -73,8 +76,8 @@ export function ChanceGuess({ mark, open }: Props) {
               d={`M${across(0)} ${zero}L${board.map((place, step) => `${across(step + 1).toFixed(1)} ${up(place).toFixed(1)}`).join('L')}`}
             />
           ))}
-          <Label class="on-lines" x={across(stepsOfOne) - 4} y={up(-byChance(stepsOfOne)) + 22} anchor="end">
-            by chance: about {most} times, either way
+          <Label x={right} y={zero + 5 * unit + 24} anchor="end">
+            {`by chance: about ${most} times, either way`}
           </Label>
         </g>
       )}
@@ -90,8 +93,8 @@ export function ChanceGuess({ mark, open }: Props) {
       <Label x={left - 8} y={zero} anchor="end">
         0
       </Label>
-      <Label x={right + 6} y={zero + 16} anchor="end">
-        nine steps
+      <Label x={left + 10} y={zero + 5 * unit - 6} anchor="start">
+        after nine steps
       </Label>
       {!open && <circle class="mark" cx={across(1)} cy={up(1)} r={4} />}
       {mark !== undefined && <path class="ghost bare" d={`M${left} ${up(mark)}H${right + 16}`} />}

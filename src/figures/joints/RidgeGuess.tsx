@@ -11,7 +11,7 @@ import { RuleScale } from '../parts/RuleScale.tsx';
 /** Bevel of the teeth in this guess, degrees: from memory. */
 export const bevel = 15;
 /** What can be marked, mm. */
-export const ridgeRange = { low: 0, high: 1.5 } as const;
+export const ridgeRange = { low: 0, high: 1.6 } as const;
 /** User units per mm. */
 const scale = 62;
 const [middle, floor, top] = [160, 206, 70] as const;
@@ -47,7 +47,7 @@ export function RidgeGuess({ values: v, system, mark, open }: Props) {
     >
       <path
         class="wood"
-        d={`M16 ${top}H${left}V${floor}L${middle} ${peak}L${right} ${floor}V${top}H290V${floor + 46}H16z`}
+        d={`M30 ${top}H${left}V${floor}L${middle} ${peak}L${right} ${floor}V${top}H290V${floor + 46}H30z`}
       />
       {!open && <path class="hidden-line" d={`M${left} ${floor}H${right}`} />}
       {open && (

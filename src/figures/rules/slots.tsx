@@ -11,7 +11,7 @@ export function SlotFloor({ title, wide, ridge }: { title: string; wide: number;
         class="wood"
         d={`M8 16H${left}V${floor}L${(left + right) / 2} ${floor - ridge * scale}L${right} ${floor}V16H160V108H8z`}
       />
-      <Num of="r" value={ridge} as="exact" x={(left + right) / 2} y={floor + 16} />
+      {ridge > 0 && <Num of="r" value={ridge} as="exact" x={(left + right) / 2} y={floor + 16} />}
     </Sketch>
   );
 }
