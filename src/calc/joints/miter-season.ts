@@ -5,9 +5,9 @@
  * longer at 45°, and the faces of the corner part by a wedge.
  *
  *   shrinking by ΔM points   the outer edges touch, the inside opens by   g = √2 t C ΔM
- *   swelling by ΔM points    the inside touches, the outer edges open by the same
+ *   swelling by as much      the inside touches, the outer edges open by the same
  *
- * Symbols: t thickness of both walls (mm), C movement of the thickness per 1 % moisture content (1), ΔM change of
+ * Symbols: t thickness of both walls (mm), C movement of the thickness per 1 % moisture content (1), ΔM fall in
  * moisture content (percent points), g width of the wedge where it is widest (mm).
  * Held fixed: the walls are free to move; movement along the grain is taken as none.
  */
@@ -21,7 +21,7 @@ export const miterSeasonGap = relation({
   inputs: {
     t: { name: 'wall thickness', unit: 'mm', range: [1, 30] },
     C: { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] },
-    dM: { name: 'change of moisture content', unit: '%', points: true, range: [0, 8], tex: '\\Delta M' },
+    dM: { name: 'fall in moisture content', unit: '%', points: true, range: [0, 8], tex: '\\Delta M' },
   },
   expression: 'sqrt(2) t C dM',
   compute: ({ t, C, dM }) => Math.SQRT2 * t * C * dM,
