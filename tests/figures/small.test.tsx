@@ -21,6 +21,8 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'groove-margins': [{ grooveDepth: 2 }, { lidLip: 6 }, { bottomLip: 12 }],
   'where-the-groove-shows': [{ grooveDepth: 2 }, { bottomLip: 12 }, { fingerWidth: 6 }, { wall: 12 }],
   'wood-movement': [{ lidPlay: 2 }, { humidityDamp: 80 }, { ringAngle: 90 }],
+  'turn-it-round': [{ fingerWidth: 6 }, { wall: 12 }],
+  'which-corner-joint': [{ tailCount: 3 }, { wall: 12 }],
   'joint-spacing': [{ fingerWidth: 6 }, { wall: 12 }],
   'reading-the-board': [{ boardWidth: 100 }, { boardThickness: 40 }],
   'air-and-wood': [{ humidityToday: 60 }, { temperature: 35 }],

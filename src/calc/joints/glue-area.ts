@@ -5,9 +5,10 @@
  *   dovetail   A = N t² √(1 + 1/s²)               the same, slanted 1 in s
  *   miter      A = H t √2                         end grain on end grain
  *   butt       A = H t                            end grain on side grain
+ *   rabbet     A = H (2 t − r)                    end grain on side grain, at both of its faces
  *
  * Symbols: A area (mm²), H height of the corner (mm), t thickness of both walls (mm), n fingers of both walls together,
- * N slanted cheeks, s slope as 1 in s.
+ * N slanted cheeks, s slope as 1 in s, r what the rabbet leaves of its wall (mm).
  * A finger joint also has H t of end grain on side grain, at the bottoms of its slots.
  * Held fixed: both walls are equally thick, the grain runs along them, fingers reach through.
  */
@@ -51,6 +52,18 @@ export const buttGlueArea = relation({
   compute: ({ H, t }) => H * t,
   evidence: 'geometry',
   source: 'The end of one wall against the face of the other.',
+});
+
+/** End grain on side grain in a rabbet joint, mm². */
+export const rabbetGlueArea = relation({
+  id: 'rabbet-glue-area',
+  title: 'Glue area of a rabbet joint',
+  result: { symbol: 'A', name: 'end-to-side glue area', unit: 'mm^2' },
+  inputs: { H, t, r: { name: 'thickness left beside the rabbet', unit: 'mm', range: [0.5, 30] } },
+  expression: 'H * (2 t - r)',
+  compute: ({ H, t, r }) => H * (2 * t - r),
+  evidence: 'geometry',
+  source: 'The end of one wall on the rabbet’s floor, and its face against the shoulder, t − r wide.',
 });
 
 /** Long grain on long grain in a through dovetail, mm². The slope adds almost nothing: 1.4 % at 1 in 6. */

@@ -5,7 +5,9 @@
 import { Bars } from '../../figures/rules/bars.tsx';
 import { EndOutOfSquare, OpenMiter, ProudCorner, RimStep } from '../../figures/rules/corners.tsx';
 import { AddedErrors, FingerCorner, FingerInSlot } from '../../figures/rules/fingers.tsx';
+import { SlotFloor, TwoLines } from '../../figures/rules/slots.tsx';
 import { FiveCutStrip, UnequalWalls } from '../../figures/rules/square.tsx';
+import { KeyFromAbove, KeysInCorner, OneTail, TailRow } from '../../figures/rules/tails.tsx';
 import { GrooveInWall } from '../../figures/rules/walls.tsx';
 import { type FigureTable, N, type State } from './figure-of.tsx';
 
@@ -26,6 +28,74 @@ export const jointsAndGrooves: FigureTable = {
       says: (
         <>
           Off by <N of={strip!.value} kind="angle" digits={2} />, four times over. Drawn 20 times.
+        </>
+      ),
+    },
+  ],
+  'clean-cuts': (examples) =>
+    examples.slice(0, 2).map(({ k = 0, beta = 0, value }) => ({
+      drawn: <SlotFloor title={beta > 0 ? 'Beveled teeth' : 'Flat-topped teeth'} wide={k} ridge={value} />,
+      says: beta > 0 ? 'Teeth beveled in turn leave a ridge.' : 'Flat-topped teeth leave a flat floor.',
+    })),
+  'mark-the-mate-from-the-part': (examples) =>
+    examples.slice(0, 2).map(({ value }, i) => ({
+      drawn: <TwoLines title={i === 0 ? 'Both measured' : 'Marked from the part'} apart={value} times={80} />,
+      says:
+        i === 0
+          ? 'Both lines measured: two errors. Drawn 80 times.'
+          : 'Marked with a knife from the part. Drawn 80 times.',
+    })),
+  'dovetail-slope': (examples) =>
+    ([6, 8] as const).map((slope, i) => ({
+      drawn: (
+        <OneTail
+          title={`A slope of 1 in ${slope}`}
+          wall={examples[i]!.t!}
+          slope={slope}
+          spread={examples[i]!.value}
+        />
+      ),
+      says: 'How far it spreads on either side; dashed without.',
+    })),
+  'half-pins': ([, , e]) =>
+    ([true, false] as const).map((halfPins) => ({
+      drawn: (
+        <TailRow
+          title={halfPins ? 'Half pins at the edges' : 'Tails at the edges'}
+          high={e!.H!}
+          tails={e!.n!}
+          pin={e!.p!}
+          wall={e!.t!}
+          slope={e!.s!}
+          halfPins={halfPins}
+        />
+      ),
+      says: halfPins
+        ? 'Half a pin at each edge: every tail has two cheeks.'
+        : 'Tails at the edges: one cheek each, and they can curl away.',
+    })),
+  'keys-and-splines': ([key, , spread]) => [
+    {
+      drawn: <KeyFromAbove title="A key from above" wall={key!.t!} depth={key!.d!} left={key!.value} />,
+      says: (
+        <>
+          From above: w is left behind it, <N of={key!.value} />.
+        </>
+      ),
+    },
+    {
+      drawn: (
+        <KeysInCorner
+          title="Three keys in a corner"
+          high={spread!.H!}
+          keys={spread!.N!}
+          thick={3}
+          leg={key!.d! * Math.SQRT2}
+        />
+      ),
+      says: (
+        <>
+          From outside: one for each <N of={spread!.value} />.
         </>
       ),
     },

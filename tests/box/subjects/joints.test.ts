@@ -140,8 +140,45 @@ describe('checks flip where they should', () => {
     }
   });
 
-  test('keys and splines are not counted, so nothing is said about them', () => {
-    for (const joint of ['keyed-mitre', 'splined-mitre'] as const) expect(states({ joint })).toEqual({});
+  test('the long grain of keys and splines is not counted, so that rule says nothing about them', () => {
+    expect(states({ joint: 'splined-mitre' })).toEqual({});
+    expect(Object.keys(states({ joint: 'keyed-mitre' }))).toEqual(['keys-and-splines']);
+  });
+
+  // 45 mm: two keys have 22.5 mm each, one has all of it. 90 mm: two have 45, three 30, four 22.5.
+  test.each([
+    [45, 1, 'unusual'],
+    [45, 2, 'usual'],
+    [90, 2, 'unusual'],
+    [90, 3, 'usual'],
+    [90, 4, 'unusual'],
+  ])('a corner %s mm high with %s keys is %s', (wantedHeight, keyCount, state) => {
+    const box = { joint: 'keyed-mitre', sizeFrom: 'outside', wantedHeight, keyCount } as const;
+    expect(states(box)['keys-and-splines']).toBe(state);
+  });
+
+  // 60 mm and pins of 5 mm: three tails of 15 mm are 3 pins wide, two of 25 mm are 5, four of 10 mm are 2, six are 1.
+  test.each([
+    [2, 5, 'unusual'],
+    [3, 5, 'usual'],
+    [4, 5, 'usual'],
+    [6, 5, 'unusual'],
+  ])('%s tails beside pins of %s mm in 60 mm are %s', (tailCount, pinWidth, state) => {
+    const box = { joint: 'dovetail', sizeFrom: 'outside', wantedHeight: 60, tailCount, pinWidth } as const;
+    expect(states(box)['half-pins-tails']).toBe(state);
+  });
+
+  // A chisel of 3 mm or 1/8 in clears its socket; the slope is usual from 1 in 5 to 1 in 8.
+  test('pins finer than a chisel, and slopes outside 1 in 5 to 1 in 8, are named', () => {
+    expect(states({ joint: 'dovetail', pinWidth: 2.5 })['half-pins']).toBe('unusual');
+    expect(states({ joint: 'dovetail', pinWidth: 3 })['half-pins']).toBe('usual');
+    for (const [dovetailSlope, state] of [
+      [4, 'unusual'],
+      [5, 'usual'],
+      [8, 'usual'],
+      [9, 'unusual'],
+    ] as const)
+      expect(states({ joint: 'dovetail', dovetailSlope })['dovetail-slope']).toBe(state);
   });
 
   test('two very wide fingers glue too little long grain', () => {

@@ -1,11 +1,12 @@
 /** Results of the lesson on joint spacing. Over 150 lines: one table, whose rows share how a corner is laid out. */
 
 import { work } from '../../../calc/core/working.ts';
-import { tailRoot } from '../../../calc/joints/dovetail.ts';
+import { tailPerPin, tailRoot, tailSpread } from '../../../calc/joints/dovetail.ts';
 import * as jig from '../../../calc/joints/finger-jig.ts';
 import * as layout from '../../../calc/joints/finger-layout.ts';
 import * as area from '../../../calc/joints/glue-area.ts';
 import * as fit from '../../../calc/joints/joint-fit.ts';
+import * as keys from '../../../calc/joints/keys.ts';
 import { choiceOf, type ResultTable, rowsOf } from '../../core/result.ts';
 import type { WoodFigures } from '../../wood/figures.ts';
 import type { Box } from '../inputs.ts';
@@ -25,6 +26,16 @@ export interface JointsResults {
   /** Width of a dovetail's tail at its root, in the box and in a lift-off lid, mm. */
   readonly tailRoot: number;
   readonly lidTailRoot: number;
+  /** A tail in pins, on the face where the pin is narrowest. */
+  readonly tailPerPin: number;
+  /** What a tail gains in width on either side from root to end, mm. */
+  readonly tailSpread: number;
+  /** Depth of a key's slot along the diagonal, the wood left behind it, and the height of the corner for one key, mm. */
+  readonly keyDepth: number;
+  readonly keyLeft: number;
+  readonly keySpacing: number;
+  /** Long grain on long grain of all keys of a corner, on each of the two walls, mm². */
+  readonly keyGlueArea: number;
   /** Height that the odd number fills with this cutter, and finger width that fills this height, mm. */
   readonly oddHeight: number;
   readonly oddFingerWidth: number;
@@ -61,6 +72,7 @@ const tailsOf = (v: V, H: number) => ({
   t: v.wall,
   s: v.dovetailSlope,
 });
+const hasKeys = (v: V) => v.joint === 'keyed-mitre';
 const layoutOf = (v: V) => ({ H: v.jointedHeight, f: v.fingerWidth });
 /** Joints without cheeks count as one finger. What keys and splines add is not counted here: no number. */
 const fingersOf = (v: V) => {
@@ -178,6 +190,45 @@ export const jointsResults: ResultTable<keyof JointsResults, V> = {
     round: 'down',
     rule: 'finger-width',
     when: (v) => hasTails(v) && v.kind === 'lift-off',
+  }),
+  tailPerPin: row(tailPerPin, (v) => ({ H: v.jointedHeight, n: v.tailCount, p: v.pinWidth }), {
+    label: 'tail, in pins',
+    kind: 'number',
+    digits: 1,
+    rule: 'half-pins',
+    when: hasTails,
+  }),
+  tailSpread: row(tailSpread, (v) => ({ t: v.wall, s: v.dovetailSlope }), {
+    label: 'spread of a tail on either side',
+    kind: 'length',
+    as: 'fine',
+    rule: 'dovetail-slope',
+    when: hasTails,
+  }),
+  keyDepth: row(keys.keyDepth, (v) => ({ t: v.wall }), {
+    label: 'depth of a key’s slot along the diagonal',
+    kind: 'length',
+    rule: 'keys-and-splines',
+    when: hasKeys,
+  }),
+  keyLeft: row(keys.keyLeft, (v) => ({ t: v.wall, d: v.keyDepth }), {
+    label: 'wood left behind a key',
+    kind: 'length',
+    round: 'down',
+    rule: 'keys-and-splines',
+    when: hasKeys,
+  }),
+  keySpacing: row(keys.keySpacing, (v) => ({ H: v.jointedHeight, N: v.keyCount }), {
+    label: 'height of the corner for one key',
+    kind: 'length',
+    rule: 'keys-and-splines',
+    when: hasKeys,
+  }),
+  keyGlueArea: row(keys.keyGlueArea, (v) => ({ N: v.keyCount, d: v.keyDepth }), {
+    label: 'long-grain glue area of the keys on each wall',
+    kind: 'area',
+    rule: 'keys-and-splines',
+    when: hasKeys,
   }),
   fingerSwelling: row(
     fit.fingerSwelling,

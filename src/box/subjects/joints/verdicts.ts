@@ -2,6 +2,7 @@
 import type { Check } from '../../core/verdict.ts';
 import { fingersChecks } from './fingers.ts';
 import type { JointsValues } from './results.ts';
+import { tailsAndKeysChecks } from './tails-and-keys.ts';
 
 /** What gives a corner more long grain, for the joint it has. */
 const strongerBy = ({ joint }: JointsValues) =>
@@ -59,4 +60,5 @@ export const jointsChecks: readonly Check<JointsValues>[] = [
     }),
   },
   ...fingersChecks,
+  ...tailsAndKeysChecks,
 ];
