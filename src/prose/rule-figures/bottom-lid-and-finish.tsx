@@ -4,7 +4,7 @@
  */
 import { bottomSagBound } from '../../calc/bottom/bottom.ts';
 import { Bars } from '../../figures/rules/bars.tsx';
-import { LidPulledOff } from '../../figures/rules/lids.tsx';
+import { GrainOfLid, LidLine, LidPulledOff, NotchCut } from '../../figures/rules/lids.tsx';
 import { EdgeInGroove, GluedAcross, GrowingStrip } from '../../figures/rules/panels.tsx';
 import { ShutBox } from '../../figures/rules/plans.tsx';
 import { BowedLid } from '../../figures/rules/rings.tsx';
@@ -111,6 +111,23 @@ export const bottomLidAndFinish: FigureTable = {
       ),
     },
   ],
+  'lid-grain-along-its-travel': ([along, across]) => [
+    {
+      drawn: (
+        <GrainOfLid title="Grain along its way" along grows={along!.value} width={along!.D!} times={10} />
+      ),
+      says: 'Along its way: it grows between its grooves; drawn 10 times.',
+    },
+    {
+      drawn: <GrainOfLid title="Grain across its way" grows={across!.value} width={across!.L!} times={10} />,
+      says: 'Across: hardly, but its end grain runs in the grooves.',
+    },
+  ],
+  'lid-line': ([usual, half]) =>
+    [usual!, half!].map(({ h = 0, H = 0, value }) => ({
+      drawn: <LidLine title={`A lid of ${h} mm on a box of ${H} mm`} lid={h} height={H} />,
+      says: value < 0.4 ? 'Between a quarter and a third.' : 'Half: a second box on the first.',
+    })),
   'long-lids-run-short-ones-jam': ([bare]) => {
     const { W = 0, value } = bare!;
     return [
@@ -167,6 +184,20 @@ export const bottomLidAndFinish: FigureTable = {
       says: 'In the dampest: just enough to run.',
     },
   ],
+  'thumb-notch': ([thick, thin]) =>
+    [thick!, thin!].map(({ T = 0, value }) => ({
+      drawn: <NotchCut title={`A notch in a lid of ${T} mm`} thick={T} depth={value} />,
+      says:
+        T === thick!.T ? (
+          <>
+            <N of={T} /> thick: room for a notch of <N of={value} />.
+          </>
+        ) : (
+          <>
+            <N of={T} /> thick: <N of={value} />, too little.
+          </>
+        ),
+    })),
   'short-when-glued-across-the-grain': ([long, short]) =>
     [long!, short!].map(({ D = 0, value }) => ({
       drawn: <GluedAcross title={`A strip ${D} mm long`} width={100} glued={D} differ={value} />,
