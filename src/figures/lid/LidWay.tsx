@@ -47,6 +47,13 @@ export function LidWay({ values: v }: { values: Values }) {
         width={v.lidLength * scale}
         height={lidTongue * scale}
       />
+      <rect
+        class="wood"
+        x={x(wall - v.grooveDepth)}
+        y={y(height - v.bottomLip - v.bottomTongue)}
+        width={(back - wall + 2 * v.grooveDepth) * scale}
+        height={v.bottomTongue * scale}
+      />
       <path class="thin" d={`M${x(0)} ${y(0)}V14M${x(held)} ${y(front - lidTongue) - 2}V14`} />
       <Dimension
         from={[x(0), 18]}

@@ -12,12 +12,12 @@ import { said } from '../parts/Quantity.tsx';
 /** The pull of this drawing, N: a finger, lightly (ours). */
 export const pull = 10;
 /** Forces that can be marked, N. */
-export const pressRange = { low: 0, high: 20 } as const;
-const [left, right, top] = [112, 238, 36] as const;
+export const pressRange = { low: 0, high: 16 } as const;
+const [left, right, top] = [98, 252, 30] as const;
 const wood = 14;
 export const pressFrame: GuessFrame = {
   width: 350,
-  height: 262,
+  height: 256,
   from: [right + wood, top + 12],
   to: [344, top + 12],
 };
@@ -44,13 +44,13 @@ interface Props {
 
 export function PressGuess({ values: v, mark, open }: Props) {
   const scale = (right - left) / v.lidWidth;
-  const held = Math.min(110, v.lidHeldHalfOpen * scale);
-  const [front, out] = [top + held, Math.min(80, (v.lidLength - v.lidHeldHalfOpen) * scale)];
+  const held = Math.min(72, v.lidHeldHalfOpen * scale);
+  const [front, out] = [top + held, Math.min(66, (v.lidLength - v.lidHeldHalfOpen) * scale)];
   const [press, rub] = [pressOf(v), rubOf(v)];
   const jams = open && rub >= pull;
   const at = (left + right) / 2 + Math.min(v.pullOffset, v.lidWidth / 2) * scale;
   const turn = open && press > 0 ? 3 : 0;
-  const force = (n: number, digits: 0 | 1) => said(n, 'force', { digits });
+  const force = (n: number) => said(n, 'force', { digits: 1 });
   /** The pushes on both sides, outward, in the grooves' two ends that are touched. */
   const pushes = (n: number) =>
     `M${right} ${top + 12}h${wood + long(n)}M${left} ${front - 8}h${-wood - long(n)}`;
@@ -58,9 +58,9 @@ export function PressGuess({ values: v, mark, open }: Props) {
     <Drawing
       view={[0, 0, pressFrame.width, pressFrame.height]}
       title="A half-open lid, pulled near its corner"
-      description={`The lid is ${said(v.lidWidth, 'length', { digits: 0 })} wide, ${said(v.lidHeldHalfOpen, 'length', { digits: 0 })} of it are held, and it is pulled with ${force(pull, 0)}, ${said(v.pullOffset, 'length', { digits: 0 })} off its middle. ${
+      description={`The lid is ${said(v.lidWidth, 'length', { digits: 0 })} wide, ${said(v.lidHeldHalfOpen, 'length', { digits: 0 })} of it are held, and it is pulled with ${force(pull)}, ${said(v.pullOffset, 'length', { digits: 0 })} off its middle. ${
         open
-          ? `Each side is pressed with ${force(press, 1)}, and both rub with ${force(rub, 1)}${jams ? ': it jams.' : '.'}`
+          ? `Each side is pressed with ${force(press)}, and both rub with ${force(rub)}${jams ? ': it jams.' : '.'}`
           : 'How hard it presses on the sides is not drawn yet.'
       }`}
     >
@@ -84,10 +84,10 @@ export function PressGuess({ values: v, mark, open }: Props) {
         anchor="start"
         value={pull}
         kind="force"
-        digits={0}
+        digits={1}
         before="pull "
       />
-      {mark !== undefined && <path class="ghost bare" d={pushes(mark)} />}
+      {mark !== undefined && <path class="ghost bare" d={pushes(mark)} marker-end="url(#arrow)" />}
       {open && Number.isFinite(press) && (
         <g class="arrives">
           {press > 0 && (

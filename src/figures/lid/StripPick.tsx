@@ -1,7 +1,6 @@
 /** A strip glued across the front end of a lid, from above, in three ways; open, the lid's growth under each glue line. */
 import type { Values } from '../../box/whole/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';
-import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';
 
 /** Where each is glued, as shares of the lid's width. */
@@ -24,14 +23,20 @@ export function differs(v: Values, option: string): number {
 export const leastStrained = (v: Values): string =>
   Object.keys(glued).reduce((least, one) => (differs(v, one) < differs(v, least) ? one : least));
 
-const [left, width, top, high, strip] = [20, 110, 8, 66, 12] as const;
+const [left, width, top, high, strip] = [24, 102, 8, 74, 16] as const;
+/** Units of the drawing for each millimeter of difference: much larger than life, and alike in all three. */
+const enlarged = 24;
 
 export function StripPick({ values: v, option, open }: { values: Values; option: string; open: boolean }) {
   const places = glued[option]!;
   const foot = top + high;
+  const at = (share: number) => left + share * width;
+  const apart = Math.min(20, enlarged * differs(v, option));
+  const grown = Math.min(20, enlarged * differs(v, 'whole'));
+  const [first, last] = [at(places[0]![0]), at(places.at(-1)![1])];
   return (
     <Drawing
-      view={[0, 0, 150, 118]}
+      view={[0, 0, 150, foot + 12]}
       title={`A strip across the lid, glued ${{ whole: 'all along', ends: 'at both ends' }[option] ?? 'in its middle third'}`}
       description={
         open
@@ -39,45 +44,33 @@ export function StripPick({ values: v, option, open }: { values: Values; option:
           : 'What the glue has to bridge is not drawn yet.'
       }
     >
-      {open && <rect class="grown arrives" x={left - 7} y={top} width={width + 14} height={high} />}
       <rect class="wood" x={left} y={top} width={width} height={high} />
       <path
         class="ring"
-        d={[0.2, 0.4, 0.6, 0.8]
-          .map((share) => `M${left + share * width} ${top + 4}V${foot - strip}`)
-          .join('')}
+        d={[0.1, 0.3, 0.5, 0.7, 0.9].map((share) => `M${at(share)} ${top + 4}V${foot - strip}`).join('')}
       />
+      {open && (
+        <path
+          class="hidden-line arrives"
+          d={`M${left} ${top}H${left - grown}V${foot}H${left}M${left + width} ${top}H${left + width + grown}V${foot}H${left + width}`}
+        />
+      )}
       <rect class="wood-end" x={left} y={foot - strip} width={width} height={strip} />
-      <path
-        class="axis"
-        stroke-width="3"
-        d={places
-          .map(([from, to]) => `M${left + from * width} ${foot - strip}H${left + to * width}`)
-          .join('')}
-      />
       {places.map(([from, to]) => (
         <rect
           key={from}
           fill="url(#pencil)"
-          x={left + from * width}
+          x={at(from)}
           y={foot - strip}
           width={(to - from) * width}
           height={strip}
         />
       ))}
-      {open ? (
-        <NumberLabel
-          x={75}
-          y={foot + 24}
-          value={differs(v, option)}
-          kind="length"
-          as="exact"
-          before="each end "
-        />
-      ) : (
-        <Label x={75} y={foot + 24}>
-          each end …
-        </Label>
+      {open && (
+        <g class="arrives">
+          <rect class="grown" x={first - apart} y={foot - strip - 10} width={apart} height={strip + 16} />
+          <rect class="grown" x={last} y={foot - strip - 10} width={apart} height={strip + 16} />
+        </g>
       )}
     </Drawing>
   );

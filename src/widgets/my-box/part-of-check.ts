@@ -47,7 +47,6 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'pull-in-the-middle',
     'long-lids-run-short-ones-jam',
     'lid-line',
-    'thumb-notch',
     'no-finish-on-running-surfaces',
   ],
   air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'thickness-squared'],

@@ -28,10 +28,9 @@ const inTheMiddle = 'pull-in-the-middle';
 const longLids = 'long-lids-run-short-ones-jam';
 
 const row = rowsOf<V>();
-const slides = (v: V) => v.kind === 'sliding';
+const slides = (v: MovementValues) => v.kind === 'sliding';
 /** A lid with a thumb notch, and thick enough to think of one. */
-export const notched = (v: MovementValues) =>
-  slides(v) && v.pull === 'notch' && v.lidTongue > practice.notchFloor;
+const notched = (v: MovementValues) => slides(v) && v.pull === 'notch' && v.lidTongue > practice.notchFloor;
 /** A length of lid in its grooves; limits are rounded up. */
 const length = { kind: 'length', digits: 1, denominator: 32, when: slides } as const;
 

@@ -1,6 +1,6 @@
-/** Checks on the run of a sliding lid and its notch, and on the lid line of the others. */
+/** Checks on the run of a sliding lid, and on the lid line of the others. */
 import type { Check } from '../../core/verdict.ts';
-import { type LidValues, notched } from './results.ts';
+import type { LidValues } from './results.ts';
 
 const open = Number.POSITIVE_INFINITY;
 
@@ -52,20 +52,6 @@ export const lidChecks: readonly Check<LidValues>[] = [
       low: 'A thin lid: hinge screws and a lip find little wood in its walls.',
       high: 'A lid so high looks like a second box on the first. Nothing breaks.',
       inside: 'The lid line lies where most makers put it, and the heavier part is below.',
-    },
-  },
-  {
-    id: 'thumb-notch',
-    rule: 'thumb-notch',
-    label: 'depth of the thumb notch',
-    kind: 'length',
-    applies: notched,
-    of: 'notchDepth',
-    usual: { mm: [3, 5], inch: [1 / 8, 3 / 16] },
-    says: {
-      low: 'So thin a lid has little wood for a notch, and a thumb slips out of it: take a thicker lid, or glue on a strip.',
-      high: 'Deeper than a thumb needs.',
-      inside: 'Deep enough for a thumb, with enough wood left under it.',
     },
   },
 ];

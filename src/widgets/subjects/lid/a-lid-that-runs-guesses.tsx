@@ -10,7 +10,7 @@ import {
   pull,
   rubOf,
 } from '../../../figures/lid/PressGuess.tsx';
-import { leastStrained, StripPick } from '../../../figures/lid/StripPick.tsx';
+import { differs, leastStrained, StripPick } from '../../../figures/lid/StripPick.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { INCH } from '../../../units/index.ts';
 import type { GuessSpec } from '../../lesson/guess-spec.ts';
@@ -101,8 +101,9 @@ export const lidThatRunsGuesses: Readonly<Record<string, GuessSpec>> = {
     truth: leastStrained,
     answer: (v) => (
       <>
-        In its middle third: only the stretch between the outermost glue counts. The other way, along the lid,
-        the strip itself grows by{' '}
+        In its middle third: <Fine of={differs(v, 'middle')} /> at each end, against{' '}
+        <Fine of={differs(v, 'whole')} /> all along and as much at both ends (hatched, drawn larger). The
+        other way, along the lid, the strip itself grows by{' '}
         <Fine
           of={changeByCoefficient.compute({
             D: v.pullThickness,
