@@ -5,6 +5,7 @@
 import { bottomSagBound } from '../../calc/bottom/bottom.ts';
 import { Bars } from '../../figures/rules/bars.tsx';
 import { GrainOfLid, LidLine, LidPulledOff, NotchCut } from '../../figures/rules/lids.tsx';
+import { HingeEdges, LinerRoom, SawnOff } from '../../figures/rules/lids-apart.tsx';
 import { EdgeInGroove, GluedAcross, GrowingStrip } from '../../figures/rules/panels.tsx';
 import { ShutBox } from '../../figures/rules/plans.tsx';
 import { BowedLid } from '../../figures/rules/rings.tsx';
@@ -111,6 +112,38 @@ export const bottomLidAndFinish: FigureTable = {
       ),
     },
   ],
+  hinges: ([shallow, deep]) => [
+    {
+      drawn: <HingeEdges title="A little too shallow" tooDeep={-shallow!.value} knuckle={shallow!.k!} />,
+      says: (
+        <>
+          A little too shallow: a gap of <N of={shallow!.value} as="exact" />.
+        </>
+      ),
+    },
+    {
+      drawn: <HingeEdges title="A little too deep" tooDeep={deep!.o!} knuckle={2 * deep!.a!} />,
+      says: 'As much too deep: the lid turns on its edge, and the front stands open.',
+    },
+  ],
+  'lift-off-fit': ([three, wiped]) =>
+    [three!, wiped!].map(({ value }) => ({
+      drawn: <LinerRoom title="Finish in the room of a liner" room={0.3} film={value} />,
+      says: (
+        <>
+          <N of={value} as="exact" /> of film in <N of={0.3} as="exact" /> of room.
+        </>
+      ),
+    })),
+  'sawn-off-lid': ([mm]) =>
+    [0.4, 1.5].map((web) => ({
+      drawn: <SawnOff title={`A web of ${web} mm`} wall={8} web={web} kerf={mm!.k!} />,
+      says: (
+        <>
+          A web of <N of={web} as="exact" /> in a wall of <N of={8} />.
+        </>
+      ),
+    })),
   'lid-grain-along-its-travel': ([along, across]) => [
     {
       drawn: (

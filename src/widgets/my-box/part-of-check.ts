@@ -47,6 +47,8 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'pull-in-the-middle',
     'long-lids-run-short-ones-jam',
     'lid-line',
+    'lift-off-fit',
+    'lift-off-fit-rise',
     'no-finish-on-running-surfaces',
   ],
   air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'thickness-squared'],
