@@ -104,16 +104,7 @@ export function HingeSide({ values: v, knuckle, tooDeep, mark, open = true }: Hi
         <circle class="mark" cx={px} cy={py} r="3" />
       </g>
       {open && gap > 0 && (
-        <NumberLabel
-          x={76}
-          y={py}
-          anchor="start"
-          class="on-lines"
-          value={gap}
-          kind="length"
-          as="exact"
-          before="gap "
-        />
+        <NumberLabel x={346} y={286} anchor="end" value={gap} kind="length" as="exact" before="gap " />
       )}
       <Label class="on-lid" x={76} y={198} anchor="start">
         lid

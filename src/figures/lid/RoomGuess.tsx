@@ -9,9 +9,9 @@ import { said } from '../parts/Quantity.tsx';
 import { RuleScale } from '../parts/RuleScale.tsx';
 
 /** Room that can be marked, mm. */
-export const roomRange = { low: 0, high: 0.6 } as const;
+export const roomRange = { low: 0, high: 1.6 } as const;
 const [top, foot] = [30, 150] as const;
-export const roomFrame: GuessFrame = { width: 350, height: 214, from: [120, 90], to: [300, 90] };
+export const roomFrame: GuessFrame = { width: 350, height: 214, from: [84, 90], to: [330, 90] };
 const place = (mm: number) => placeIn(roomFrame, roomRange, mm)[0];
 
 /** Three brushed coats, each 0.03 mm dry: common practice. Both faces of the fit get them. */

@@ -109,7 +109,7 @@ export function NotchCut({ title, thick, depth }: { title: string; thick: number
         d={`M${left} ${top}H${steep}V${top + depth * scale}L${slope} ${top}H164V${foot}H${left}z`}
       />
       <Between from={[steep - 10, top]} to={[steep - 10, top + depth * scale]} />
-      <Sym of="n" x={steep - 22} y={top + (depth * scale) / 2} />
+      <Sym of="n" x={steep - 10} y={top - 10} />
     </Sketch>
   );
 }

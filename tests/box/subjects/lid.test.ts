@@ -95,3 +95,16 @@ describe('where the box opens', () => {
     expect(stateOf('lid-line')).toBeUndefined();
   });
 });
+
+describe('the fit of a lift-off lid', () => {
+  test.each([
+    [0.1, 'unusual'],
+    [0.3, 'usual'],
+    [0.8, 'unusual'],
+  ] as const)('with %d mm of room at each side: %s', (lidRoom, state) => {
+    expect(stateOf('lift-off-fit', { kind: 'lift-off', lidRoom })).toBe(state);
+  });
+  test('is not judged where a lid slides', () => {
+    expect(stateOf('lift-off-fit')).toBeUndefined();
+  });
+});

@@ -53,3 +53,21 @@ describe('the guesses on sliding lids', () => {
     },
   );
 });
+
+describe('the guesses on lids that come off', () => {
+  const other = lessons['lift-off-and-hinged-lids']!;
+  const of = (id: string, system: 'mm' | 'inch') => {
+    const spec = other.guesses![id]!;
+    return spec.truth(valuesOfGuess(spec, other.model, system), system);
+  };
+
+  test('six coats of 0.03 mm leave 0.12 of 0.3 mm, and 0.005 of 0.012 in', () => {
+    expect(of('room-after-finish', 'mm')).toBeCloseTo(0.12, 9);
+    expect(of('room-after-finish', 'inch') / 25.4).toBeCloseTo(0.005, 3);
+  });
+
+  test('0.2 mm too deep open a front 112.5 mm from the pin by 9 mm', () => {
+    // Small angles: 112.5 · 0.2 / 2.5.
+    expect(of('spring-open', 'mm')).toBeCloseTo(9, 1);
+  });
+});
