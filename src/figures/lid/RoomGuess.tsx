@@ -15,7 +15,7 @@ export const roomFrame: GuessFrame = { width: 350, height: 214, from: [84, 90], 
 const place = (mm: number) => placeIn(roomFrame, roomRange, mm)[0];
 
 /** Three brushed coats, each 0.03 mm dry: common practice. Both faces of the fit get them. */
-export const coats = { n: 3, h: 0.03 } as const;
+const coats = { n: 3, h: 0.03 } as const;
 const film = filmBuild.compute({ f: 1, ...coats });
 /** What they leave of the room at one side, mm; nothing where they fill it. */
 export const roomLeft = (v: Values): number => Math.max(0, v.lidRoom - filmBuild.compute({ f: 2, ...coats }));
