@@ -27,6 +27,8 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'reading-the-board': [{ boardWidth: 100 }, { boardThickness: 40 }],
   'air-and-wood': [{ humidityToday: 60 }, { temperature: 35 }],
   'is-it-square': [{ contentsLength: 200 }, { wall: 12 }, { diagonalsApart: 2 }],
+  'a-lid-that-runs': [{ contentsLength: 200 }, { wall: 12 }, { lidPlay: 6 }],
+  'lift-off-and-hinged-lids': [{ lidHeight: 30 }, { hingeLength: 15 }, { wall: 12 }],
   'a-year-of-a-panel': [{ bottomGap: 1 }, { ringAngle: 90 }, { contentsWidth: 150 }],
 };
 /** Drawn from a published table alone. */

@@ -4,7 +4,8 @@
  */
 import { bottomSagBound } from '../../calc/bottom/bottom.ts';
 import { Bars } from '../../figures/rules/bars.tsx';
-import { LidPulledOff } from '../../figures/rules/lids.tsx';
+import { GrainOfLid, LidLine, LidPulledOff, NotchCut } from '../../figures/rules/lids.tsx';
+import { HingeEdges, LinerRoom, SawnOff } from '../../figures/rules/lids-apart.tsx';
 import { EdgeInGroove, GluedAcross, GrowingStrip } from '../../figures/rules/panels.tsx';
 import { ShutBox } from '../../figures/rules/plans.tsx';
 import { BowedLid } from '../../figures/rules/rings.tsx';
@@ -111,6 +112,55 @@ export const bottomLidAndFinish: FigureTable = {
       ),
     },
   ],
+  hinges: ([shallow, deep]) => [
+    {
+      drawn: <HingeEdges title="A little too shallow" tooDeep={-shallow!.value} knuckle={shallow!.k!} />,
+      says: (
+        <>
+          A little too shallow: a gap of <N of={shallow!.value} as="exact" />.
+        </>
+      ),
+    },
+    {
+      drawn: <HingeEdges title="A little too deep" tooDeep={deep!.o!} knuckle={2 * deep!.a!} />,
+      says: 'As much too deep: the lid turns on its edge, and the front stands open.',
+    },
+  ],
+  'lift-off-fit': ([three, wiped]) =>
+    [three!, wiped!].map(({ value }) => ({
+      drawn: <LinerRoom title="Finish in the room of a liner" room={0.3} film={value} />,
+      says: (
+        <>
+          <N of={value} as="exact" /> of film in <N of={0.3} as="exact" /> of room.
+        </>
+      ),
+    })),
+  'sawn-off-lid': ([mm]) =>
+    [0.4, 1.5].map((web) => ({
+      drawn: <SawnOff title={`A web of ${web} mm`} wall={8} web={web} kerf={mm!.k!} />,
+      says: (
+        <>
+          A web of <N of={web} as="exact" /> in a wall of <N of={8} />.
+        </>
+      ),
+    })),
+  'lid-grain-along-its-travel': ([along, across]) => [
+    {
+      drawn: (
+        <GrainOfLid title="Grain along its way" along grows={along!.value} width={along!.D!} times={10} />
+      ),
+      says: 'Along its way: it grows between its grooves; drawn 10 times.',
+    },
+    {
+      drawn: <GrainOfLid title="Grain across its way" grows={across!.value} width={across!.L!} times={10} />,
+      says: 'Across: hardly, but its end grain runs in the grooves.',
+    },
+  ],
+  'lid-line': ([usual, half]) =>
+    [usual!, half!].map(({ h = 0, H = 0, value }) => ({
+      drawn: <LidLine title={`A lid of ${h} mm on a box of ${H} mm`} lid={h} height={H} />,
+      says: value < 0.4 ? 'Between a quarter and a third.' : 'Half: a second box on the first.',
+    })),
   'long-lids-run-short-ones-jam': ([bare]) => {
     const { W = 0, value } = bare!;
     return [
@@ -167,6 +217,20 @@ export const bottomLidAndFinish: FigureTable = {
       says: 'In the dampest: just enough to run.',
     },
   ],
+  'thumb-notch': ([thick, thin]) =>
+    [thick!, thin!].map(({ T = 0, value }) => ({
+      drawn: <NotchCut title={`A notch in a lid of ${T} mm`} thick={T} depth={value} />,
+      says:
+        T === thick!.T ? (
+          <>
+            <N of={T} /> thick: room for a notch of <N of={value} />.
+          </>
+        ) : (
+          <>
+            <N of={T} /> thick: <N of={value} />, too little.
+          </>
+        ),
+    })),
   'short-when-glued-across-the-grain': ([long, short]) =>
     [long!, short!].map(({ D = 0, value }) => ({
       drawn: <GluedAcross title={`A strip ${D} mm long`} width={100} glued={D} differ={value} />,

@@ -72,3 +72,39 @@ test('a lid that does not slide is not judged', () => {
   expect(stateOf('pull-in-the-middle', { kind: 'sawn' })).toBeUndefined();
   expect(stateOf('long-lids-run-short-ones-jam', { kind: 'lift-off' })).toBeUndefined();
 });
+
+describe('where the box opens', () => {
+  test('the front of the example ends 8 mm below its sides, and its thin lid leaves 1.2 mm for a notch', () => {
+    // 3.5 mm above a groove of 4.5 mm; 4.5 − 0.3 − 3.
+    const v = of({ lidLip: 3.5, lidThickness: 4.5 });
+    expect(v.frontLowered).toBeCloseTo(8, 9);
+    expect(v.notchDepth).toBeCloseTo(1.2, 9);
+    expect(of({ lidThickness: 8 }).notchDepth).toBe(4);
+  });
+  test.each([
+    // A sawn box 100 mm high outside: 15, 30 and 50 mm are 0.15, 0.3 and 0.5 of it.
+    [15, 'unusual'],
+    [30, 'usual'],
+    [50, 'unusual'],
+  ] as const)('a lid of %d mm on a box 100 mm high: %s', (lidHeight, state) => {
+    const inputs = { kind: 'sawn', sizeFrom: 'outside', wantedHeight: 100, lidHeight } as const;
+    expect(of(inputs).lidShare).toBeCloseTo(lidHeight / 100, 9);
+    expect(stateOf('lid-line', inputs)).toBe(state);
+  });
+  test('a sliding lid has no lid line to choose', () => {
+    expect(stateOf('lid-line')).toBeUndefined();
+  });
+});
+
+describe('the fit of a lift-off lid', () => {
+  test.each([
+    [0.1, 'unusual'],
+    [0.3, 'usual'],
+    [0.8, 'unusual'],
+  ] as const)('with %d mm of room at each side: %s', (lidRoom, state) => {
+    expect(stateOf('lift-off-fit', { kind: 'lift-off', lidRoom })).toBe(state);
+  });
+  test('is not judged where a lid slides', () => {
+    expect(stateOf('lift-off-fit')).toBeUndefined();
+  });
+});

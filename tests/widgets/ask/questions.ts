@@ -72,7 +72,7 @@ export const questions: readonly (readonly [question: string, ...wanted: string[
   // A number of the reader's own box.
   ['how big is my box', 'own:outside'],
   ['what size is my groove', 'own:set-up.groove-bottom', 'own:set-up.groove-lid'],
-  ['where does the notch go', 'own:set-up.notch', 'rule:pull-in-the-middle'],
+  ['where does the notch go', 'own:set-up.notch', 'rule:thumb-notch'],
   ['router bit', 'own:cutterToPin'],
   ['hygrometer', 'rule:write-the-humidity', 'own:humidity'],
   ['how wide is my bottom', 'own:bottom.width'],

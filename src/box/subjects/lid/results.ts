@@ -1,5 +1,7 @@
-/** Whether a sliding lid jams when it is pulled off its middle. Of a lid that does not slide these say nothing. */
+/** The way of a sliding lid and whether it jams when it is pulled off its middle; the lid line of the other lids. */
+import * as opening from '../../../calc/lid/opening.ts';
 import * as run from '../../../calc/lid/run.ts';
+import { practice } from '../../core/practice.ts';
 import { type ResultTable, rowsOf } from '../../core/result.ts';
 import type { MovementValues } from '../movement/results.ts';
 
@@ -12,6 +14,12 @@ export interface LidResults {
   readonly dragFactor: number;
   /** Degrees, half open, today. */
   readonly rattleAngle: number;
+  /** How far the front of a sliding-lid box ends below its sides, mm. */
+  readonly frontLowered: number;
+  /** Depth of the thumb notch, mm; below 1 mm none is cut, and where too little wood would be left nothing is said. */
+  readonly notchDepth: number;
+  /** Share of the closed box’s height that is the lid, where it has walls of its own. */
+  readonly lidShare: number;
 }
 
 export type LidValues = MovementValues & LidResults;
@@ -20,7 +28,9 @@ const inTheMiddle = 'pull-in-the-middle';
 const longLids = 'long-lids-run-short-ones-jam';
 
 const row = rowsOf<V>();
-const slides = (v: V) => v.kind === 'sliding';
+const slides = (v: MovementValues) => v.kind === 'sliding';
+/** A lid with a thumb notch, and thick enough to think of one. */
+const notched = (v: MovementValues) => slides(v) && v.pull === 'notch' && v.lidTongue > practice.notchFloor;
 /** A length of lid in its grooves; limits are rounded up. */
 const length = { kind: 'length', digits: 1, denominator: 32, when: slides } as const;
 
@@ -56,5 +66,32 @@ export const lidResults: ResultTable<keyof LidResults, V> = {
     digits: 2,
     rule: longLids,
     when: slides,
+  }),
+  frontLowered: row(opening.frontLowered, (v) => ({ m_d: v.lidLip, d: v.lidThickness }), {
+    label: 'front below the sides',
+    kind: 'length',
+    as: 'size',
+    rule: 'lid-line',
+    when: slides,
+  }),
+  notchDepth: row(
+    opening.notchDepth,
+    (v) => ({ n_m: practice.notchDepth, T: v.lidTongue, f: practice.notchFloor }),
+    {
+      label: 'depth of the thumb notch',
+      kind: 'length',
+      digits: 1,
+      denominator: 32,
+      round: 'down',
+      rule: 'thumb-notch',
+      when: notched,
+    },
+  ),
+  lidShare: row(opening.lidShare, (v) => ({ h: v.lidHeight, H: v.outsideHeight }), {
+    label: 'lid’s share of the height',
+    kind: 'ratio',
+    digits: 2,
+    rule: 'lid-line',
+    when: (v) => !slides(v),
   }),
 };
