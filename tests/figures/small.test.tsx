@@ -21,6 +21,7 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'wood-movement': [{ lidPlay: 2 }, { humidityDamp: 80 }, { ringAngle: 90 }],
   'joint-spacing': [{ fingerWidth: 6 }, { wall: 12 }],
   'reading-the-board': [{ boardWidth: 100 }, { boardThickness: 40 }],
+  'thickness-from-thickness': [{ boardThickness: 40 }, { kerf: 1 }],
   'air-and-wood': [{ humidityToday: 60 }, { temperature: 35 }],
   'a-year-of-a-panel': [{ bottomGap: 1 }, { ringAngle: 90 }, { contentsWidth: 150 }],
 };

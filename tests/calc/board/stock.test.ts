@@ -2,12 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Board, layOut, type Piece } from '../../../src/calc/board/board-layout.ts';
-import {
-  pairForWalls,
-  slicesByResawing,
-  stripForWalls,
-  thicknessForPair,
-} from '../../../src/calc/board/stock.ts';
+import { slicesByResawing, thicknessForPair } from '../../../src/calc/board/stock.ts';
 
 describe('resawing', () => {
   // By hand, kerf 1.2, 0.8 planed off each face: (25.4 + 1.2) / (6.35 + 1.6 + 1.2) = 2.9; (50.8 + 1.2) / 9.15 = 5.7;
@@ -34,12 +29,6 @@ describe('resawing', () => {
       ),
     );
   });
-});
-
-test('four walls 200 by 120 with a 3 mm kerf take a strip of 649 mm, a pair takes 323 mm', () => {
-  // 2 × 320 + 3 × 3 and 320 + 3, without spare.
-  expect(stripForWalls.compute({ L: 200, W: 120, k: 3, m: 0 })).toBe(649);
-  expect(pairForWalls.compute({ L: 200, W: 120, k: 3, m: 0 })).toBe(323);
 });
 
 describe('parts on a board', () => {
