@@ -22,6 +22,7 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'joint-spacing': [{ fingerWidth: 6 }, { wall: 12 }],
   'reading-the-board': [{ boardWidth: 100 }, { boardThickness: 40 }],
   'thickness-from-thickness': [{ boardThickness: 40 }, { kerf: 1 }],
+  'grain-round-the-corner': [{ contentsLength: 200 }, { wallsFrom: 'bookmatched' }],
   'air-and-wood': [{ humidityToday: 60 }, { temperature: 35 }],
   'a-year-of-a-panel': [{ bottomGap: 1 }, { ringAngle: 90 }, { contentsWidth: 150 }],
 };

@@ -32,7 +32,7 @@ export const cuttingUp: FigureTable = {
           length={square!.value}
         />
       ),
-      says: 'Four parts, three saw cuts between them; hatched, what is left to trim.',
+      says: 'Four parts, three saw cuts between them, and a little at both ends to trim.',
     },
     {
       drawn: <SlantedCut title="A cut at 45 degrees" kerf={mitered!.k!} />,

@@ -35,8 +35,8 @@ export const thicknessFromThicknessGuesses: Readonly<Record<string, GuessSpec>> 
   },
   'fresh-faces': {
     type: 'pick',
-    label: 'A week later, dry all through, they look like this:',
-    event: 'Let a week go by',
+    label: 'Dry all through, they look like this:',
+    event: 'Let them dry',
     figure: FreshLeaves,
     options: { lens: 'fresh faces hollow', flat: 'both flat', waist: 'outer faces hollow' },
     option: FreshPick,

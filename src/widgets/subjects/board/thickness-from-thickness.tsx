@@ -68,7 +68,7 @@ const labs: Record<string, LabSpec> = {
     figure: JoinedStrip,
     controls: ['contentsLength', 'contentsWidth'],
     more: ['wall', 'kerf'],
-    results: [endsJoined, sidesJoined] as LabSpec['results'],
+    results: [endsJoined, sidesJoined],
     says: (v) => {
       const shortest = Math.min(v.outsideLength, v.outsideWidth);
       return shortest < shortestMachineLength ? (
