@@ -9,7 +9,7 @@ export const boardChecks: readonly Check<BoardValues>[] = [
     id: 'resaw-stock',
     rule: 'resaw-stock',
     label: 'walls out of the thickness of the board',
-    kind: 'count',
+    kind: 'number',
     of: 'slicesOfBoard',
     usual: (v) => [isPair(v) ? 2 : 1, Number.POSITIVE_INFINITY],
     works: (v) => [isPair(v) ? 2 : 1, Number.POSITIVE_INFINITY],
@@ -39,7 +39,7 @@ export const boardChecks: readonly Check<BoardValues>[] = [
     id: 'walk-round-order',
     rule: 'walk-round-order',
     label: 'corners at which the figure goes on',
-    kind: 'count',
+    kind: 'number',
     of: 'cornersMatched',
     usual: [3, 4],
     says: {
