@@ -13,7 +13,7 @@ const names = ['front', 'right side', 'back', 'left side'] as const;
 const seen = 0.5;
 
 /** Ends of the line h = at + rise · u within a wall of this height, u from 0 to `shown`; nothing where it is off the wall. */
-export function within(at: number, rise: number, high: number): readonly [number, number] | undefined {
+function within(at: number, rise: number, high: number): readonly [number, number] | undefined {
   if (Math.abs(rise) < 1e-9) return at >= 0 && at <= high ? [0, shown] : undefined;
   const [one, other] = [-at / rise, (high - at) / rise];
   const [from, to] = [Math.max(0, Math.min(one, other)), Math.min(shown, Math.max(one, other))];

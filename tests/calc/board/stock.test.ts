@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Board, layOut, type Piece } from '../../../src/calc/board/board-layout.ts';
-import { slicesByResawing, thicknessForPair } from '../../../src/calc/board/stock.ts';
+import { partsKeptJoined, slicesByResawing, thicknessForPair } from '../../../src/calc/board/stock.ts';
 
 describe('resawing', () => {
   // By hand, kerf 1.2, 0.8 planed off each face: (25.4 + 1.2) / (6.35 + 1.6 + 1.2) = 2.9; (50.8 + 1.2) / 9.15 = 5.7;
@@ -29,6 +29,21 @@ describe('resawing', () => {
       ),
     );
   });
+});
+
+test('the parts kept in one strip reach the safe length, and one part fewer does not', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 100, max: 1000 }),
+      fc.integer({ min: 20, max: 600 }),
+      fc.integer({ min: 0, max: 6 }),
+      (s, p, k) => {
+        const n = partsKeptJoined.compute({ s, p, k });
+        expect(n * p + (n - 1) * k).toBeGreaterThanOrEqual(s);
+        if (n > 1) expect((n - 1) * p + (n - 2) * k).toBeLessThan(s);
+      },
+    ),
+  );
 });
 
 describe('parts on a board', () => {
