@@ -10,7 +10,7 @@ export interface Layer {
 
 /**
  * Layers from the lower face up, mm.
- * @param count whole walls, both faces of each planed; what the board has beyond them is left, after one more cut
+ * @param count whole walls, both faces of each planed; what the board has beyond them is left, after one more cut if there is room for it
  */
 export function layersOf(
   count: number,
@@ -30,7 +30,8 @@ export function layersOf(
     add('planed', planing);
   }
   const rest = thickness - at;
-  if (rest > 1e-6 && count > 0) add('cut', Math.min(kerf, rest));
+  // Less than a saw cut is not sawn off.
+  if (rest > kerf + 1e-6 && count > 0) add('cut', kerf);
   add('left', thickness - at);
   return layers;
 }
