@@ -37,11 +37,17 @@ export const bundles = [
   // The front page shows one guess, without the calculation behind it.
   { name: 'august', test: sources('(figures|widgets/subjects)/movement/august'), minShareCount },
   { name: 'plot', test: new RegExp(`[\\\\/]d3-|${sources('figures/plot').source}`), minShareCount },
-  ...shelves.map((names) => ({
-    name: names.join('-'),
-    test: sources(`(calc|box/subjects|figures|widgets/subjects)/(${names.join('|')})`),
-    minShareCount,
-  })),
+  ...shelves.flatMap((names) => [
+    // The board is judged on pages that do not draw its figure, which needs contours.
+    ...(names[0] === 'board'
+      ? [{ name: 'board-judged', test: sources('(calc|box/subjects)/board'), minShareCount }]
+      : []),
+    {
+      name: names.join('-'),
+      test: sources(`(calc|box/subjects|figures|widgets/subjects)/(${names.join('|')})`),
+      minShareCount,
+    },
+  ]),
   // All subjects together, and the marks of what they say: the page of all rules judges by them without what builds and
   // draws the box.
   {

@@ -25,6 +25,8 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'which-corner-joint': [{ tailCount: 3 }, { wall: 12 }],
   'joint-spacing': [{ fingerWidth: 6 }, { wall: 12 }],
   'reading-the-board': [{ boardWidth: 100 }, { boardThickness: 40 }],
+  'thickness-from-thickness': [{ boardThickness: 40 }, { kerf: 1 }],
+  'grain-round-the-corner': [{ contentsLength: 200 }, { wallsFrom: 'bookmatched' }],
   'air-and-wood': [{ humidityToday: 60 }, { temperature: 35 }],
   'is-it-square': [{ contentsLength: 200 }, { wall: 12 }, { diagonalsApart: 2 }],
   'a-lid-that-runs': [{ contentsLength: 200 }, { wall: 12 }, { lidPlay: 6 }],

@@ -11,7 +11,9 @@ const kB = 1000;
 const lesson = { html: 21, css: 9, js: 59, fonts: 30, requests: 17 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { html: 27, js: 74, requests: 18 },
+  'lessons/reading-the-board/': { html: 27, js: 76, requests: 19 },
+  'lessons/thickness-from-thickness/': { js: 64 },
+  'lessons/grain-round-the-corner/': { js: 71, requests: 18 },
   'lessons/wall-thickness/': { html: 22 },
   'lessons/groove-margins/': { js: 63 },
   'lessons/wood-movement/': { html: 28, js: 71, requests: 19 },
@@ -20,14 +22,14 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   'lessons/what-a-finish-does/': { js: 70 },
   'lessons/a-year-of-a-panel/': { html: 26, js: 72 },
   // Every rule is judged; what draws another box than the example, 22 kB, comes when it is asked for.
-  'rules/': { html: 34, js: 67 },
   'troubles/': { js: 67 },
+  'rules/': { html: 35, js: 70, requests: 18 },
   // Letters of formulas.
   'rules/write-the-humidity/': { fonts: 40 },
-  'my-box/': { css: 10, js: 104, requests: 20 },
+  'my-box/': { css: 10, js: 107, requests: 21 },
   // The sheet draws every step, and its own code.
-  'build-sheet/': { js: 123, requests: 23 },
-  'templates/': { js: 111, requests: 21 },
+  'build-sheet/': { js: 126, requests: 24 },
+  'templates/': { js: 113, requests: 22 },
   'woods/': { js: 64 },
 };
 

@@ -2,7 +2,7 @@
  * The boards a box is cut from: which parts share a thickness, how they lie on slices resawn from the board, which
  * slices fit into one board, where the grain flows round a corner, and what is short.
  *
- * Walls cut from one run share its spare: (k + S/2) + … as in `calc/board/stock.ts`. All lengths in mm.
+ * Walls cut from one run share its spare: (k + S/2) + … as in `calc/board/strip-length.ts`. All lengths in mm.
  */
 import { layOut, type Placed } from '../../calc/board/board-layout.ts';
 import { shortestMachineLength } from '../../calc/board/stock.ts';

@@ -1,6 +1,7 @@
 /** The subjects of the box, in the order of the work, and everything they say about a box together. */
 import { verdictsOf } from '../core/verdict.ts';
 import { air } from '../subjects/air/subject.ts';
+import { board } from '../subjects/board/subject.ts';
 import { bottom } from '../subjects/bottom/subject.ts';
 import { finish } from '../subjects/finish/subject.ts';
 import { grooves } from '../subjects/grooves/subject.ts';
@@ -21,6 +22,7 @@ export const subjects = {
   size,
   proportion,
   air,
+  board,
   walls,
   bottom,
   movement,

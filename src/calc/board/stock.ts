@@ -1,23 +1,16 @@
 /**
- * From a rough board to slices and strips.
+ * From a rough board to slices; how long a strip must be stands in `strip-length.ts`.
  *
  *   n = floor((T + k) / (t + 2 p + k))    slices by resawing, both faces of each planed afterward
- *   S = 2 (L + W) + 3 k + m               strip for four walls in walk-round order
- *   S = L + W + k + m                     each half of a pair opened like a book
  *   T = 2 t + 4 p + k                     rough thickness of such a pair
  *
- * Symbols: T rough thickness, t finished thickness, p planed off each face, k kerf, L and W outside length and width,
- * m spare for trimming the two ends; all mm. n number of slices.
- * Held fixed: walls cut square or mitered have their outside length; nothing is lost to knots.
+ * Symbols: T rough thickness, t finished thickness, p planed off each face, k kerf; all mm. n number of slices.
  */
 import { relation } from '../core/relation.ts';
 
-const size = { unit: 'mm', range: [20, 2000] } as const;
 const thickness = { unit: 'mm', range: [1, 100] } as const;
 const kerf = { name: 'kerf', unit: 'mm', range: [0.2, 10] } as const;
 const planing = { name: 'planed off each face', unit: 'mm', range: [0, 10] } as const;
-const spare = { name: 'spare for trimming', unit: 'mm', range: [0, 100] } as const;
-const walls = { L: { ...size, name: 'outside length' }, W: { ...size, name: 'outside width' } } as const;
 
 /** Spare length on a strip: common practice, half an inch; less has been called too hard to work with. */
 export const trimSpare = 12;
@@ -42,30 +35,6 @@ export const slicesByResawing = relation({
   source: 'Each slice takes its thickness, two planed faces and one saw cut; the last slice needs no cut.',
 });
 
-/** Length of strip for four walls cut in the order in which one walks round the box. */
-export const stripForWalls = relation({
-  id: 'strip-for-walls',
-  title: 'One strip for all four walls',
-  result: { symbol: 'S', name: 'length of strip', unit: 'mm' },
-  inputs: { ...walls, k: kerf, m: spare },
-  expression: '2 (L + W) + 3 k + m',
-  compute: ({ L, W, k, m }) => 2 * (L + W) + 3 * k + m,
-  evidence: 'geometry',
-  source: 'Four parts have three cuts between them.',
-});
-
-/** Length of each half of a resawn pair that gives one side and one end. */
-export const pairForWalls = relation({
-  id: 'pair-for-walls',
-  title: 'Each half of a pair opened like a book',
-  result: { symbol: 'S', name: 'length of each half', unit: 'mm' },
-  inputs: { ...walls, k: kerf, m: spare },
-  expression: 'L + W + k + m',
-  compute: ({ L, W, k, m }) => L + W + k + m,
-  evidence: 'geometry',
-  source: 'Each half gives one side and one end, with one cut between them.',
-});
-
 /** Rough thickness that two matching slices need. */
 export const thicknessForPair = relation({
   id: 'thickness-for-pair',
@@ -76,4 +45,22 @@ export const thicknessForPair = relation({
   compute: ({ t, p, k }) => 2 * t + 4 * p + k,
   evidence: 'geometry',
   source: 'Two slices, four faces to plane, one saw cut.',
+});
+
+/** How many parts must stay in one strip so that the strip is long enough for a machine. */
+export const partsKeptJoined = relation({
+  id: 'parts-kept-joined',
+  title: 'Parts to keep in one strip',
+  result: { symbol: 'n', name: 'number of parts', unit: '1' },
+  inputs: {
+    s: { name: 'shortest safe length', unit: 'mm', range: [100, 1000] },
+    p: { name: 'length of one part', unit: 'mm', range: [20, 600] },
+    k: { name: 'saw cut between parts', unit: 'mm', range: [0, 6] },
+  },
+  expression: 'ceil((s + k) / (p + k))',
+  // The last digits of a division must not ask for one part more.
+  compute: ({ s, p, k }) => Math.ceil((s + k) / (p + k) - 1e-9),
+  evidence: 'geometry',
+  source: 'A strip of n parts is n parts and n − 1 saw cuts long.',
+  limits: 'What is safe says the manual of the machine, and the longest figure counts.',
 });

@@ -96,24 +96,6 @@ export const stepAtCorner = relation({
   source: 'Fingers are cut as deep as the other wall is thick.',
 });
 
-/** How many parts must stay in one strip so that the strip is long enough for a machine. */
-export const partsKeptJoined = relation({
-  id: 'parts-kept-joined',
-  title: 'Parts to keep in one strip',
-  result: { symbol: 'n', name: 'number of parts', unit: '1' },
-  inputs: {
-    s: { name: 'shortest safe length', unit: 'mm', range: [100, 1000] },
-    p: { name: 'length of one part', unit: 'mm', range: [20, 600] },
-    k: { name: 'saw cut between parts', unit: 'mm', range: [0, 6] },
-  },
-  expression: 'ceil((s + k) / (p + k))',
-  // The last digits of a division must not ask for one part more.
-  compute: ({ s, p, k }) => Math.ceil((s + k) / (p + k) - 1e-9),
-  evidence: 'geometry',
-  source: 'A strip of n parts is n parts and n − 1 saw cuts long.',
-  limits: 'What is safe says the manual of the machine, and the longest figure counts.',
-});
-
 /** Room around the contents of a bare box where it is tightest, mm. */
 export const tightestRoom = relation({
   id: 'tightest-room',

@@ -1,5 +1,6 @@
 /** The figure of each rule that has one. */
 import { bottomLidAndFinish } from './bottom-lid-and-finish.tsx';
+import { cuttingUp } from './cutting-up.tsx';
 import type { FigureTable } from './figure-of.tsx';
 import { jointsAndGrooves } from './joints-and-grooves.tsx';
 import { sizeAndShape } from './size-and-shape.tsx';
@@ -8,6 +9,7 @@ import { woodAndStock } from './wood-and-stock.tsx';
 export const ruleFigures: FigureTable = {
   ...sizeAndShape,
   ...woodAndStock,
+  ...cuttingUp,
   ...jointsAndGrooves,
   ...bottomLidAndFinish,
 };

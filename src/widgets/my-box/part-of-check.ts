@@ -56,7 +56,7 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'no-finish-on-running-surfaces',
   ],
   air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'thickness-squared'],
-  board: ['cut-oversize-and-rest'],
+  board: ['cut-oversize-and-rest', 'resaw-stock', 'board-length', 'walk-round-order'],
   accuracy: ['step-error-adds-up', 'opposite-walls-from-one-stop', 'diagonals', 'twist'],
 };
 

@@ -2,12 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Board, layOut, type Piece } from '../../../src/calc/board/board-layout.ts';
-import {
-  pairForWalls,
-  slicesByResawing,
-  stripForWalls,
-  thicknessForPair,
-} from '../../../src/calc/board/stock.ts';
+import { partsKeptJoined, slicesByResawing, thicknessForPair } from '../../../src/calc/board/stock.ts';
 
 describe('resawing', () => {
   // By hand, kerf 1.2, 0.8 planed off each face: (25.4 + 1.2) / (6.35 + 1.6 + 1.2) = 2.9; (50.8 + 1.2) / 9.15 = 5.7;
@@ -36,10 +31,19 @@ describe('resawing', () => {
   });
 });
 
-test('four walls 200 by 120 with a 3 mm kerf take a strip of 649 mm, a pair takes 323 mm', () => {
-  // 2 × 320 + 3 × 3 and 320 + 3, without spare.
-  expect(stripForWalls.compute({ L: 200, W: 120, k: 3, m: 0 })).toBe(649);
-  expect(pairForWalls.compute({ L: 200, W: 120, k: 3, m: 0 })).toBe(323);
+test('the parts kept in one strip reach the safe length, and one part fewer does not', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 100, max: 1000 }),
+      fc.integer({ min: 20, max: 600 }),
+      fc.integer({ min: 0, max: 6 }),
+      (s, p, k) => {
+        const n = partsKeptJoined.compute({ s, p, k });
+        expect(n * p + (n - 1) * k).toBeGreaterThanOrEqual(s);
+        if (n > 1) expect((n - 1) * p + (n - 2) * k).toBeLessThan(s);
+      },
+    ),
+  );
 });
 
 describe('parts on a board', () => {
