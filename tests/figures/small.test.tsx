@@ -22,6 +22,7 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'joint-spacing': [{ fingerWidth: 6 }, { wall: 12 }],
   'reading-the-board': [{ boardWidth: 100 }, { boardThickness: 40 }],
   'air-and-wood': [{ humidityToday: 60 }, { temperature: 35 }],
+  'the-bottom-you-can-hear': [{ bottomThickness: 4 }, { contentsLength: 200 }],
   'a-year-of-a-panel': [{ bottomGap: 1 }, { ringAngle: 90 }, { contentsWidth: 150 }],
 };
 /** Drawn from a published table alone. */

@@ -40,7 +40,8 @@ export const noteOfPanel = relation({
   },
   evidence: 'derived',
   source: 'Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, ch. 11.',
-  limits: 'Four edges simply carried; half waves at least 20 thicknesses long, beyond which the notes rise less.',
+  limits:
+    'Four edges simply carried; half waves at least 20 thicknesses long, beyond which the notes rise less.',
 });
 
 /** Lowest note of a panel whose four edges can neither move nor turn, Hz: the upper bound for a bottom in a groove. */
@@ -55,8 +56,7 @@ export const lowestNoteHeld = relation({
   compute: ({ h, a, b, rho, E_x, E_y, G, nu }) => {
     const held = 1 - (nu ** 2 * E_y) / E_x;
     const both =
-      500.56 * (E_x / a ** 4 + E_y / b ** 4) +
-      (302.7 * (nu * E_y + 2 * G * held)) / (a ** 2 * b ** 2);
+      500.56 * (E_x / a ** 4 + E_y / b ** 4) + (302.7 * (nu * E_y + 2 * G * held)) / (a ** 2 * b ** 2);
     return (h / (2 * Math.PI)) * Math.sqrt(both / (12 * rho * held)) * 1e6;
   },
   evidence: 'derived',

@@ -7,9 +7,10 @@
  * `start` is the velocity that a push of no length would give. What of it the air carries to an ear is not reckoned.
  * Nothing here plays: a caller multiplies by its own volume. Cremer, Heckl and Petersson, Structure-Borne Sound.
  */
-import { knuckleReach, lossOfWood, ringTime } from './tap.ts';
+
 import type { Panel } from './bottom.ts';
 import { lowestNotes, type Mode } from './modes.ts';
+import { knuckleReach, lossOfWood, ringTime } from './tap.ts';
 
 /** One note of a tapped panel. */
 export interface TapNote extends Mode {
@@ -41,7 +42,11 @@ export function tapNotes(panel: Panel, contact: number, loss = lossOfWood): read
 }
 
 /** The tap as velocities at so many points of time a second; ends when the longest note has faded to a thousandth. */
-export function tapSamples(notes: readonly TapNote[], contact: number, rate: number): Float32Array {
+export function tapSamples(
+  notes: readonly TapNote[],
+  contact: number,
+  rate: number,
+): Float32Array<ArrayBuffer> {
   const T = contact / 1000;
   const seconds = T + Math.max(0, ...notes.map(({ ring }) => ring));
   const samples = new Float32Array(Math.ceil(seconds * rate));
@@ -66,3 +71,22 @@ export function tapSamples(notes: readonly TapNote[], contact: number, rate: num
 /** The greatest of the samples, up or down. */
 export const peakOf = (samples: Float32Array): number =>
   samples.reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
+
+/** Loudest that a sample may be. */
+const LOUDEST = 0.9;
+
+/**
+ * Several taps brought to numbers that a loudspeaker takes, none beyond 0.9: all by one factor, so that a quiet one stays
+ * as quiet as it is beside the others, or each by its own (`alike`).
+ */
+export function soundsOf(
+  taps: readonly (readonly TapNote[])[],
+  contact: number,
+  rate: number,
+  alike: boolean,
+): readonly Float32Array<ArrayBuffer>[] {
+  const samples = taps.map((notes) => tapSamples(notes, contact, rate));
+  const peaks = samples.map(peakOf);
+  const most = Math.max(...peaks);
+  return samples.map((of, i) => of.map((sample) => (LOUDEST * sample) / (alike ? peaks[i]! : most)));
+}

@@ -53,7 +53,8 @@ export const knuckleReach = relation({
   compute: ({ f, T }) => 100 * reach(f, T),
   evidence: 'derived',
   source: 'Spectrum of a half-sine push. How long a knuckle stays on wood was not found measured.',
-  limits: 'A push that rises and falls as half a sine. A real knuckle is less regular, so the dips are less deep.',
+  limits:
+    'A push that rises and falls as half a sine. A real knuckle is less regular, so the dips are less deep.',
 });
 
 /** How far the first note swings after a tap in the middle, % of another bottom's. */

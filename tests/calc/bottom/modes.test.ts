@@ -1,10 +1,10 @@
 /** The notes of a bottom: against a separate calculation, the textbook's square plate, and a grid of finite differences. */
 import { describe, expect, test } from 'vitest';
+import { readTable } from '../../../src/build/tables.ts';
 import type { Panel } from '../../../src/calc/bottom/bottom.ts';
 import { firstTapFrequency } from '../../../src/calc/bottom/bottom.ts';
 import { lowestNoteHeld, lowestNotes, noteOfPanel } from '../../../src/calc/bottom/modes.ts';
 import { panelOf, panelWoods } from '../../../src/calc/bottom/panel-woods.ts';
-import { readTable } from '../../../src/build/tables.ts';
 import { gridNotes, type Plate } from '../../reference/plate-grid.ts';
 
 const walnut = (h: number, cut: 'flat' | 'quarter' = 'flat') => panelOf('walnut', cut, { a: 200, b: 120, h });

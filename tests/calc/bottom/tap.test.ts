@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { firstTapFrequency } from '../../../src/calc/bottom/bottom.ts';
 import { panelOf } from '../../../src/calc/bottom/panel-woods.ts';
 import { firstSwing, knuckleReach, ringTime, sagShare } from '../../../src/calc/bottom/tap.ts';
-import { peakOf, tapNotes, tapSamples } from '../../../src/calc/bottom/tap-sound.ts';
+import { peakOf, soundsOf, tapNotes, tapSamples } from '../../../src/calc/bottom/tap-sound.ts';
 
 const walnut = (h: number) => panelOf('walnut', 'flat', { a: 200, b: 120, h });
 const decibels = (percent: number) => 20 * Math.log10(percent / 100);
@@ -150,6 +150,14 @@ describe('the samples of a tap', () => {
     }
     const after = tapSamples([{ ...note!, ring: 4 }], T, 1000 / T);
     expect(Math.abs(after[1]! / v - 1)).toBeLessThan(0.002);
+  });
+
+  test('never leave −1 to 1, played together or all alike, and keep their differences only together', () => {
+    const taps = [3, 4.5, 6, 8].map((h) => tapNotes(walnut(h), 2));
+    const [together, alike] = [false, true].map((one) => soundsOf(taps, 2, rate, one).map(peakOf));
+    for (const peak of [...together!, ...alike!]) expect(peak).toBeLessThanOrEqual(1);
+    expect(together![0]! / together![3]!).toBeCloseTo(peakOf(samplesOf(3, 2)) / peakOf(samplesOf(8, 2)), 3);
+    for (const peak of alike!) expect(peak).toBeCloseTo(0.9, 5);
   });
 
   test('get smaller with thickness', () => {
