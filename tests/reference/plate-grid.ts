@@ -80,7 +80,7 @@ const dot = (x: Float64Array, y: Float64Array) => x.reduce((sum, value, i) => su
 function lowest(plate: Plate, edges: Edges, nx: number, ny: number, count: number): number[] {
   const solve = solver(operator(plate, edges, nx, ny));
   // Any start with something of every shape in it.
-  let block = Array.from({ length: count + 6 }, (_, k) =>
+  let block: Float64Array[] = Array.from({ length: count + 6 }, (_, k) =>
     Float64Array.from({ length: nx * ny }, (_, i) => Math.sin((k + 1.3) * (i + 1) ** 1.1)),
   );
   let values: number[] = [];
