@@ -3,7 +3,8 @@
  *
  *   T60 = 3 ln 10 / (pi eta f)                         until a swing is a thousandth (60 decibels less)
  *   W = |cos(pi f T) / (1 - 4 f^2 T^2)|                of a half-sine push that lasts T, against a push of no length
- *   v/v_0 = (h_0/h) W(f h/h_0) / W(f)                  first note, same push in the middle
+ *   v/v_0 = (h_0/h) W(f h/h_0) / W(f)                  speed of the first note, same push in the middle
+ *   y/y_0 = (h_0/h) v/v_0                              how far it swings: the thicker one swings h/h_0 times as often
  *
  * eta: loss factor, share of its energy that a swing loses in a radian: about 0.006 to 0.01 along and 0.02 across the
  * grain at room moisture (Brémaud and others 2012, seen in the abstract). T: how long the knuckle stays on the wood, 1 to 3 ms by estimate; no measured
@@ -57,25 +58,43 @@ export const knuckleReach = relation({
     'A push that rises and falls as half a sine. A real knuckle is less regular, so the dips are less deep.',
 });
 
-/** How far the first note swings after a tap in the middle, % of another bottom's. */
+const twoBottoms = {
+  h: { ...thickness, name: 'bottom thickness' },
+  h_0: { ...thickness, name: 'thickness to compare with' },
+  f_0: { unit: 'Hz', range: [20, 1200], name: 'lowest note of the other' },
+  T: contact,
+} as const;
+/** Short of the first dip of the push, where there would be nothing to compare with. */
+const beforeDip = ({ T }: { T: number }) => ({ f_0: [0, 1400 / T] }) as const;
+
+/** How far the lowest note swings after a tap in the middle, % of another bottom's. */
 export const firstSwing = relation({
   id: 'tap-first-swing',
-  title: 'Swing of the lowest note',
-  result: { symbol: 'v', name: 'swing against the other bottom', unit: '%' },
-  inputs: {
-    h: { ...thickness, name: 'bottom thickness' },
-    h_0: { ...thickness, name: 'thickness to compare with' },
-    f_0: { unit: 'Hz', range: [20, 1200], name: 'lowest note of the other' },
-    T: contact,
-  },
-  // Short of the first dip of the push, where there would be nothing to compare with.
-  rangesGiven: ({ T }) => ({ f_0: [0, 1400 / T] }),
+  title: 'How far the lowest note swings',
+  result: { symbol: 'y', name: 'swing against the other bottom', unit: '%' },
+  inputs: twoBottoms,
+  rangesGiven: beforeDip,
+  expression:
+    '100 (h_0 / h)^2 * abs(cos(pi f_0 T h / h_0) / (1 - 4 (f_0 T h / h_0)^2)) / abs(cos(pi f_0 T) / (1 - 4 f_0^2 T^2))',
+  compute: ({ h, h_0, f_0, T }) => (100 * (h_0 / h) ** 2 * reach((f_0 * h) / h_0, T)) / reach(f_0, T),
+  evidence: 'derived',
+  source: 'One swing under a half-sine push: mass goes with h, frequency with h.',
+  limits: 'Same wood, size, edges and push.',
+});
+
+/** How fast the wood moves in the lowest note after a tap in the middle, % of another bottom's. */
+export const firstSpeed = relation({
+  id: 'tap-first-speed',
+  title: 'How fast the lowest note moves the wood',
+  result: { symbol: 'v', name: 'speed against the other bottom', unit: '%' },
+  inputs: twoBottoms,
+  rangesGiven: beforeDip,
   expression:
     '100 h_0 / h * abs(cos(pi f_0 T h / h_0) / (1 - 4 (f_0 T h / h_0)^2)) / abs(cos(pi f_0 T) / (1 - 4 f_0^2 T^2))',
   compute: ({ h, h_0, f_0, T }) => (((100 * h_0) / h) * reach((f_0 * h) / h_0, T)) / reach(f_0, T),
   evidence: 'derived',
   source: 'One swing under a half-sine push: mass goes with h, frequency with h.',
-  limits: 'Same wood, size, edges and push. How much of a swing the air makes audible is not in it.',
+  limits: 'Same wood, size, edges and push. How much of it the air makes audible is not in it.',
 });
 
 /** How far a bottom sags, % of another of thickness h_0 under the same load. */

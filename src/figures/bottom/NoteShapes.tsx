@@ -1,6 +1,6 @@
 /**
  * The notes of a bottom: from above, how it swings in the six lowest (light goes up while dark goes down, the lines between
- * stay still), and below them the lowest dozen along a scale, beside those of a thin bottom.
+ * stay still), and below them its notes along a scale, beside those of a thin bottom.
  */
 import type { Mode } from '../../calc/bottom/modes.ts';
 import { Drawing } from '../parts/Drawing.tsx';
@@ -31,7 +31,7 @@ export function NoteShapes({ length, width, thickness, thin, notes, thinNotes }:
   const scale = Math.min(wide / length, high / width);
   const [w, h] = [length * scale, width * scale];
   const shapes = notes.slice(0, 6);
-  const ladder = 2 * (h + 34) + 48;
+  const ladder = 2 * (h + 34) + 66;
   const on = axesOn({ left: 12, right: 338, top: ladder, bottom: ladder + 74 }, [0, most], [0, 1]);
   const marks = (of: readonly Mode[], y: number) =>
     of
@@ -40,8 +40,8 @@ export function NoteShapes({ length, width, thickness, thin, notes, thinNotes }:
       .join('');
   return (
     <Drawing
-      view={[0, 0, 350, ladder + 122]}
-      title="How the bottom swings in its six lowest notes, and its lowest dozen on a scale"
+      view={[0, 0, 350, ladder + 100]}
+      title="How the bottom swings in its six lowest notes, and its notes on a scale"
       description={`Notes of the bottom ${said(thickness, 'length')} thick, half waves along by across: ${shapes
         .map(({ m, n, f }) => `${m} by ${n} at ${hertz(f)}`)
         .join(
@@ -71,7 +71,7 @@ export function NoteShapes({ length, width, thickness, thin, notes, thinNotes }:
         anchor="start"
         value={thickness}
         kind="length"
-        after=" thick, its lowest dozen"
+        after=" thick, its notes"
       />
       <path class="curve" d={marks(notes, ladder)} />
       <path class="axis" d={`M${on.left} ${ladder + 22}H${on.right}`} />
@@ -90,7 +90,7 @@ export function NoteShapes({ length, width, thickness, thin, notes, thinNotes }:
       <Label x={on.right} y={on.bottom + 14} anchor="end">
         {`${most} Hz`}
       </Label>
-      <Label x={12} y={on.bottom + 36} anchor="start">
+      <Label x={12} y={2 * (h + 34) + 10} anchor="start">
         light goes up while dark goes down
       </Label>
     </Drawing>

@@ -49,13 +49,10 @@ export function SagGuess({ values: v, mark, open }: Props) {
   /** A panel bent by `by`, its upper face at `y` at the ends. */
   const bent = (y: number, by: number, high: number) =>
     `${bendingLine(free, left, y, length, by)}v${high}${bendingLine(free, left + length, y + high, -length, by).replace(/^M[^c]*/, '')}z`;
-  const pushed = (y: number) => (
-    <path
-      class="force"
-      d={[1, 2, 3, 4, 5].map((i) => `M${left + (i * length) / 6} ${y - 24}v20`).join('')}
-      marker-end="url(#arrow)"
-    />
-  );
+  const pushed = (y: number) =>
+    [1, 2, 3, 4, 5].map((i) => (
+      <path key={i} class="force" d={`M${left + (i * length) / 6} ${y - 26}v20`} marker-end="url(#arrow)" />
+    ));
   return (
     <Drawing
       view={[0, 0, sagFrame.width, sagFrame.height]}

@@ -1,5 +1,5 @@
 /**
- * What is in a tap on bottoms of several thicknesses: each note a line as high as its swing is loud, and at the foot how
+ * What is in a tap on bottoms of several thicknesses: each note a line as high as the wood is fast, and at the foot how
  * much of every pitch the knuckle starts at all. What is played beside it is made from the same numbers.
  */
 import { knuckleReach } from '../../calc/bottom/tap.ts';
@@ -14,13 +14,13 @@ export interface TappedBottom {
   /** Thickness, mm. */
   readonly h: number;
   readonly notes: readonly TapNote[];
-  /** Swing of its lowest note, % of that of the first. */
-  readonly swing: number;
+  /** How fast the wood moves in its lowest note, % of that of the first. */
+  readonly speed: number;
 }
 
 /** Highest pitch shown, Hz, and the faintest, decibels under the loudest. */
 const [most, faintest] = [2500, -40] as const;
-const [left, right, high, row] = [34, 340, 46, 70] as const;
+const [left, right, high, row] = [34, 340, 46, 78] as const;
 
 const decibels = (share: number) => Math.max(faintest, 20 * Math.log10(Math.max(share, 1e-9)));
 const whole = (value: number) => said(value, 'number', { digits: 0 });
@@ -36,8 +36,8 @@ export function TapSpectra({ bottoms, contact }: { bottoms: readonly TappedBotto
       title="The notes in a tap on four bottoms, and what the knuckle starts"
       description={`${bottoms
         .map(
-          ({ h, notes: [first], swing }) =>
-            `${said(h, 'length', { denominator: 16 })} thick: lowest note ${whole(first!.f)} hertz, its swing ${whole(swing)} % of the first, ring ${said(first!.ring, 'number', { digits: 2 })} seconds`,
+          ({ h, notes: [first], speed }) =>
+            `${said(h, 'length', { denominator: 16 })} thick: lowest note ${whole(first!.f)} hertz, ${whole(speed)} % as fast as the first, ring ${said(first!.ring, 'number', { digits: 2 })} seconds`,
         )
         .join('. ')}.`}
     >
@@ -105,7 +105,7 @@ export function TapSpectra({ bottoms, contact }: { bottoms: readonly TappedBotto
         {`${most} Hz`}
       </Label>
       <Label x={left} y={foot.bottom + 34} anchor="start">
-        height: decibels under the loudest
+        height: speed, decibels under the fastest
       </Label>
     </Drawing>
   );

@@ -1,9 +1,9 @@
 /** What a tap starts and how long it rings, against figures reckoned apart from the program, and the samples that are played. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { firstTapFrequency } from '../../../src/calc/bottom/bottom.ts';
+import { firstTapFrequency, tapMotion } from '../../../src/calc/bottom/bottom.ts';
 import { panelOf } from '../../../src/calc/bottom/panel-woods.ts';
-import { firstSwing, knuckleReach, ringTime, sagShare } from '../../../src/calc/bottom/tap.ts';
+import { firstSpeed, firstSwing, knuckleReach, ringTime, sagShare } from '../../../src/calc/bottom/tap.ts';
 import { peakOf, soundsOf, tapNotes, tapSamples } from '../../../src/calc/bottom/tap-sound.ts';
 
 const walnut = (h: number) => panelOf('walnut', 'flat', { a: 200, b: 120, h });
@@ -66,18 +66,27 @@ describe('the first note of a tapped walnut bottom, against 3 mm', () => {
     [4.5, -4, -6, -10],
     [6, -7, -13, -31],
     [8, -12, -25, -27],
-  ])('%d mm thick swings less by the printed decibels', (h, ...levels) => {
+  ])('%d mm thick moves less fast by the printed decibels', (h, ...levels) => {
     const f_0 = firstTapFrequency.compute(walnut(3));
     levels.forEach((level, i) => {
-      const found = decibels(firstSwing.compute({ h, h_0: 3, f_0, T: i + 1 }));
+      const found = decibels(firstSpeed.compute({ h, h_0: 3, f_0, T: i + 1 }));
       // The −31 sits on a dip, where the last digit of the frequency counts.
       expect(Math.abs(found - level)).toBeLessThan(level === -31 ? 1 : 0.6);
     });
   });
 
-  test('swings less than by its mass alone, as long as the first dip is not reached', () => {
-    expect(firstSwing.compute({ h: 6, h_0: 3, f_0: 20, T: 0.3 })).toBeCloseTo(50, 0);
-    expect(firstSwing.compute({ h: 6, h_0: 3, f_0: 238, T: 2 })).toBeLessThan(50);
+  test('moves half as fast at twice the thickness for a push of next to no length, and less fast for a soft one', () => {
+    expect(firstSpeed.compute({ h: 6, h_0: 3, f_0: 20, T: 0.3 })).toBeCloseTo(50, 0);
+    expect(firstSpeed.compute({ h: 6, h_0: 3, f_0: 238, T: 2 })).toBeLessThan(50);
+  });
+
+  test('swings a quarter as far at twice the thickness for a push of next to no length, as the whole panel does', () => {
+    expect(firstSwing.compute({ h: 6, h_0: 3, f_0: 20, T: 0.3 })).toBeCloseTo(
+      tapMotion.compute({ h: 6, h_0: 3 }),
+      0,
+    );
+    // −13 dB of speed at 2 ms, and 6 dB less far since it swings twice as often.
+    expect(Math.abs(decibels(firstSwing.compute({ h: 6, h_0: 3, f_0: 238, T: 2 })) + 19)).toBeLessThan(0.6);
   });
 });
 

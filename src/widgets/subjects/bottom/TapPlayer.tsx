@@ -138,7 +138,8 @@ function Caption({
         ', the loudest of them.'
       ) : (
         <>
-          , and swings <Quantity value={bottom.swing} kind="percent" digits={0} /> as far as the first.
+          ; the wood moves <Quantity value={bottom.speed} kind="percent" digits={0} /> as fast as in the
+          first.
         </>
       )}
     </>

@@ -5,7 +5,7 @@ import { rowsOf } from '../../../box/core/result.ts';
 import type { Values } from '../../../box/whole/index.ts';
 import { firstTapFrequency } from '../../../calc/bottom/bottom.ts';
 import { type PanelCut, type PanelWoodName, panelOf } from '../../../calc/bottom/panel-woods.ts';
-import { firstSwing, knuckleReach, lossOfWood, ringTime } from '../../../calc/bottom/tap.ts';
+import { firstSpeed, knuckleReach, lossOfWood, ringTime } from '../../../calc/bottom/tap.ts';
 import { tapNotes } from '../../../calc/bottom/tap-sound.ts';
 import { TapSpectra } from '../../../figures/bottom/TapSpectra.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
@@ -49,7 +49,7 @@ const solve = once(
       bottoms: tappedThick.map((h) => ({
         h,
         notes: tapNotes(panel(v, h), v.contact, lossOf(v)),
-        swing: firstSwing.compute(against(v, h)),
+        speed: firstSpeed.compute(against(v, h)),
       })),
     },
 );
@@ -85,15 +85,15 @@ export const tappedLab = lab({
           kind="percent"
           digits={0}
         />{' '}
-        at <Quantity value={usual} kind="length" denominator={16} />, which swings{' '}
-        <Quantity value={third!.swing} kind="percent" digits={0} /> as far.
+        at <Quantity value={usual} kind="length" denominator={16} />, where the wood moves{' '}
+        <Quantity value={third!.speed} kind="percent" digits={0} /> as fast.
       </>
     );
   },
   results: [
-    row(firstSwing, (v) => against(v, usual), {
+    row(firstSpeed, (v) => against(v, usual), {
       ...line,
-      label: 'swing of the lowest note at 6 mm (1/4 in), against 3 mm (1/8 in)',
+      label: 'speed in the lowest note at 6 mm (1/4 in), against 3 mm (1/8 in)',
       kind: 'percent',
       digits: 0,
     }),
