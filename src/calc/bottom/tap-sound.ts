@@ -6,40 +6,10 @@
  *   t > T:  v = -start c cos(w T/2) cos(w (t - T/2)) e^(-pi eta f (t - T))
  * `start` is the velocity that a push of no length would give. What of it the air carries to an ear is not reckoned.
  * Nothing here plays: a caller multiplies by its own volume. Cremer, Heckl and Petersson, Structure-Borne Sound.
+ *
+ * Apart from `tap-notes.ts`, so that only who asks for a sound fetches this.
  */
-
-import type { Panel } from './bottom.ts';
-import { lowestNotes, type Mode } from './modes.ts';
-import { knuckleReach, lossOfWood, ringTime } from './tap.ts';
-
-/** One note of a tapped panel. */
-export interface TapNote extends Mode {
-  /** Velocity that a push of no length would give the tapped point, mm/s for 1 N s. */
-  readonly start: number;
-  /** Velocity after the knuckle has left, same unit. */
-  readonly swing: number;
-  /** Time until a thousandth is left, s. */
-  readonly ring: number;
-}
-
-/** Where the panel is tapped, as a share of its length and of its width: near the middle, so that few notes stand still. */
-export const tapped = 0.4;
-
-/** The lowest dozen notes after a tap. @param contact how long the knuckle stays, ms */
-export function tapNotes(panel: Panel, contact: number, loss = lossOfWood): readonly TapNote[] {
-  // A note moves a quarter of the panel's mass, in kg.
-  const mass = (panel.rho * panel.h * panel.a * panel.b * 1e-9) / 4;
-  return lowestNotes(panel).map((mode) => {
-    const shape = Math.sin(Math.PI * mode.m * tapped) * Math.sin(Math.PI * mode.n * tapped);
-    const start = (1000 * shape ** 2) / mass;
-    return {
-      ...mode,
-      start,
-      swing: (start * knuckleReach.compute({ f: mode.f, T: contact })) / 100,
-      ring: ringTime.compute({ f: mode.f, eta: loss }),
-    };
-  });
-}
+import type { TapNote } from './tap-notes.ts';
 
 /** The tap as velocities at so many points of time a second; ends when the longest note has faded to a thousandth. */
 export function tapSamples(

@@ -3,7 +3,7 @@
  * much of every pitch the knuckle starts at all. What is played beside it is made from the same numbers.
  */
 import { knuckleReach } from '../../calc/bottom/tap.ts';
-import type { TapNote } from '../../calc/bottom/tap-sound.ts';
+import type { TapNote } from '../../calc/bottom/tap-notes.ts';
 import { Drawing } from '../parts/Drawing.tsx';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';

@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { firstTapFrequency, tapMotion } from '../../../src/calc/bottom/bottom.ts';
 import { panelOf } from '../../../src/calc/bottom/panel-woods.ts';
 import { firstSpeed, firstSwing, knuckleReach, ringTime, sagShare } from '../../../src/calc/bottom/tap.ts';
-import { peakOf, soundsOf, tapNotes, tapSamples } from '../../../src/calc/bottom/tap-sound.ts';
+import { tapNotes } from '../../../src/calc/bottom/tap-notes.ts';
+import { peakOf, soundsOf, tapSamples } from '../../../src/calc/bottom/tap-sound.ts';
 
 const walnut = (h: number) => panelOf('walnut', 'flat', { a: 200, b: 120, h });
 const decibels = (percent: number) => 20 * Math.log10(percent / 100);

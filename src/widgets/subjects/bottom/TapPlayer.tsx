@@ -135,7 +135,7 @@ function Caption({
       <Thick of={bottom.h} />: a tap at <Quantity value={first!.f} kind="number" digits={0} /> Hz that takes{' '}
       <Quantity value={first!.ring} kind="number" digits={2} /> s to fade
       {heard === 0 ? (
-        ', the loudest of them.'
+        '; the wood moves the fastest of the four.'
       ) : (
         <>
           ; the wood moves <Quantity value={bottom.speed} kind="percent" digits={0} /> as fast as in the

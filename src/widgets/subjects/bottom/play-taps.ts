@@ -2,7 +2,8 @@
  * Plays taps on the reader's own loudspeaker, made here from their notes: nothing is fetched but this file, and that only
  * when somebody asks for a sound. The volume comes up from nothing before each tap and goes down when it is stopped.
  */
-import { soundsOf, type TapNote } from '../../../calc/bottom/tap-sound.ts';
+import type { TapNote } from '../../../calc/bottom/tap-notes.ts';
+import { soundsOf } from '../../../calc/bottom/tap-sound.ts';
 
 export interface Taps {
   readonly taps: readonly (readonly TapNote[])[];

@@ -6,7 +6,7 @@ import type { Values } from '../../../box/whole/index.ts';
 import { firstTapFrequency } from '../../../calc/bottom/bottom.ts';
 import { type PanelCut, type PanelWoodName, panelOf } from '../../../calc/bottom/panel-woods.ts';
 import { firstSpeed, knuckleReach, lossOfWood, ringTime } from '../../../calc/bottom/tap.ts';
-import { tapNotes } from '../../../calc/bottom/tap-sound.ts';
+import { tapNotes } from '../../../calc/bottom/tap-notes.ts';
 import { TapSpectra } from '../../../figures/bottom/TapSpectra.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { lab } from '../../lesson/lab-spec.ts';
