@@ -16,6 +16,8 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   'lessons/groove-margins/': { js: 63 },
   'lessons/wood-movement/': { html: 28, js: 71, requests: 19 },
   'lessons/what-a-finish-does/': { js: 70 },
+  // Four guesses with figures of their own; the sound is fetched when it is asked for.
+  'lessons/the-bottom-you-can-hear/': { html: 24, js: 66 },
   'lessons/a-year-of-a-panel/': { html: 26, js: 72 },
   // Every rule is judged; what draws another box than the example, 22 kB, comes when it is asked for.
   'rules/': { html: 34, js: 67 },

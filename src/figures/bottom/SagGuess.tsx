@@ -50,7 +50,8 @@ export function SagGuess({ values: v, mark, open }: Props) {
   const bent = (y: number, by: number, high: number) =>
     `${bendingLine(free, left, y, length, by)}v${high}${bendingLine(free, left + length, y + high, -length, by).replace(/^M[^c]*/, '')}z`;
   const pushed = (y: number) =>
-    [1, 2, 3, 4, 5].map((i) => (
+    // None in the middle, where the handle of the mark stands.
+    [0.5, 1.5, 2.5, 3.5, 4.5, 5.5].map((i) => (
       <path key={i} class="force" d={`M${left + (i * length) / 6} ${y - 26}v20`} marker-end="url(#arrow)" />
     ));
   return (

@@ -21,7 +21,7 @@ export const swingFrame: GuessFrame = {
 const place = (percent: number) => placeIn(swingFrame, swingRange, percent)[1];
 
 /** How long the knuckle stays, ms: the middle of 1 to 3, which is an estimate. */
-export const softKnuckle = 2;
+const softKnuckle = 2;
 
 /** Swing of the bottom's lowest note, % of that of one half as thick; flat-sawn walnut, tapped in the middle. */
 export const doubledSwing = (v: Values): number => {
