@@ -64,8 +64,8 @@ const twoBottoms = {
   f_0: { unit: 'Hz', range: [20, 1200], name: 'lowest note of the other' },
   T: contact,
 } as const;
-/** Short of the first dip of the push, where there would be nothing to compare with. */
-const beforeDip = ({ T }: { T: number }) => ({ f_0: [0, 1400 / T] }) as const;
+/** Highest note of the other, Hz: short of the first dip of the push, where there would be nothing to compare with. */
+const beforeDip = (T: number) => 1400 / T;
 
 /** How far the lowest note swings after a tap in the middle, % of another bottom's. */
 export const firstSwing = relation({
@@ -73,7 +73,7 @@ export const firstSwing = relation({
   title: 'How far the lowest note swings',
   result: { symbol: 'y', name: 'swing against the other bottom', unit: '%' },
   inputs: twoBottoms,
-  rangesGiven: beforeDip,
+  rangesGiven: ({ T }) => ({ f_0: [0, beforeDip(T)] }),
   expression:
     '100 (h_0 / h)^2 * abs(cos(pi f_0 T h / h_0) / (1 - 4 (f_0 T h / h_0)^2)) / abs(cos(pi f_0 T) / (1 - 4 f_0^2 T^2))',
   compute: ({ h, h_0, f_0, T }) => (100 * (h_0 / h) ** 2 * reach((f_0 * h) / h_0, T)) / reach(f_0, T),
@@ -88,7 +88,7 @@ export const firstSpeed = relation({
   title: 'How fast the lowest note moves the wood',
   result: { symbol: 'v', name: 'speed against the other bottom', unit: '%' },
   inputs: twoBottoms,
-  rangesGiven: beforeDip,
+  rangesGiven: ({ T }) => ({ f_0: [0, beforeDip(T)] }),
   expression:
     '100 h_0 / h * abs(cos(pi f_0 T h / h_0) / (1 - 4 (f_0 T h / h_0)^2)) / abs(cos(pi f_0 T) / (1 - 4 f_0^2 T^2))',
   compute: ({ h, h_0, f_0, T }) => (((100 * h_0) / h) * reach((f_0 * h) / h_0, T)) / reach(f_0, T),
