@@ -20,6 +20,8 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   'lessons/a-lid-that-runs/': { js: 65 },
   'lessons/lift-off-and-hinged-lids/': { js: 64 },
   'lessons/what-a-finish-does/': { js: 70 },
+  // Four guesses with figures of their own; the sound is fetched when it is asked for.
+  'lessons/the-bottom-you-can-hear/': { html: 24, js: 66 },
   'lessons/a-year-of-a-panel/': { html: 26, js: 72 },
   // Every rule is judged; what draws another box than the example, 22 kB, comes when it is asked for.
   'troubles/': { js: 67 },

@@ -145,6 +145,18 @@ test('every file that is fetched late has a step that says so when it is missing
     await expect(exercise.getByRole('status')).not.toContainText('could not be fetched');
   });
 
+  await test.step('the sound of a tapped bottom', async () => {
+    giveBack = await keepBack(page, asked);
+    await open(page, 'lessons/the-bottom-you-can-hear/');
+    await page.locator('.guess-card').last().getByRole('button', { name: 'just show me' }).click();
+    const player = page.locator('.player');
+    await player.getByRole('button', { name: 'one after another' }).click();
+    await expect(player.getByRole('status')).toContainText('could not be fetched');
+    await giveBack();
+    await player.getByRole('button', { name: 'one after another' }).click();
+    await expect(player.getByRole('status')).toContainText('Hz');
+  });
+
   await test.step('the reader’s own box, at the door to it', async () => {
     const way = page.locator('.doors .way').last();
     giveBack = await keepBack(page, asked);

@@ -70,7 +70,8 @@ export const tapPitch = relation({
   limits: 'Same wood, size and edges. Past about 1/20 of the short side the pitch rises somewhat less.',
 });
 
-const panel = {
+/** The inputs of a relation on a panel of wood. */
+export const panel = {
   h: { ...thickness, name: 'bottom thickness' },
   a: { ...side, name: 'length along the grain' },
   b: { ...side, name: 'width across the grain' },

@@ -31,7 +31,9 @@ export type Unit =
   | 'mm^2/day'
   | 'mm/day'
   | 'day/mm'
-  | 'Hz';
+  | 'Hz'
+  | 's'
+  | 'ms';
 
 /** One symbol of a relation: what it stands for and where the relation may be used. */
 export interface SymbolSpec {

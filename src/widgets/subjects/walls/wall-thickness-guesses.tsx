@@ -1,11 +1,4 @@
 /** Guesses of the lesson on wall thickness and size. */
-import {
-  doubledMotion,
-  doubledPitch,
-  NotePick,
-  noteOption,
-  TwoBottoms,
-} from '../../../figures/bottom/NotePick.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { lostFrame, lostRange, PouredInside } from '../../../figures/walls/PouredInside.tsx';
 import { giveFrame, giveRange, sideGives, ThinSide } from '../../../figures/walls/ThinSide.tsx';
@@ -66,26 +59,6 @@ export const wallThicknessGuesses: Readonly<Record<string, GuessSpec>> = {
       <>
         Half as thick it gives <Fine of={sideGives(v, 0.5)} />, where the whole wall gives{' '}
         <Fine of={sideGives(v, 1)} />.
-      </>
-    ),
-  },
-  'thicker-note': {
-    type: 'pick',
-    label: 'Twice as thick, it swings',
-    event: 'Tap it',
-    pins: (system) => ({ bottomThickness: system === 'mm' ? 6 : INCH / 4 }),
-    figure: TwoBottoms,
-    options: {
-      deeper: 'slower: a deeper note',
-      same: 'as fast: the same note',
-      higher: 'faster: a higher note',
-    },
-    option: NotePick,
-    truth: noteOption,
-    answer: (v) => (
-      <>
-        It swings <Quantity value={doubledPitch(v)} kind="number" digits={0} /> times as fast, an octave
-        higher, and only <Quantity value={doubledMotion(v)} kind="percent" digits={0} /> as far.
       </>
     ),
   },

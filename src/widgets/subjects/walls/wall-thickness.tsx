@@ -1,11 +1,9 @@
 /** Labs of the lesson on wall thickness and size. */
 
-import { bottom } from '../../../box/subjects/bottom/subject.ts';
 import { modelOf } from '../../../box/subjects/model.ts';
 import { walls } from '../../../box/subjects/walls/subject.ts';
 import type { Values } from '../../../box/whole/index.ts';
 import { bendsAsBeam } from '../../../calc/walls/side-push.ts';
-import { TapRing } from '../../../figures/bottom/TapRing.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { heaviness } from '../../../figures/walls/heaviness.ts';
 import { SameWall } from '../../../figures/walls/SameWall.tsx';
@@ -74,21 +72,7 @@ const labs: Record<string, LabSpec> = {
         </>
       ),
   },
-  'tap-the-bottom': {
-    title: 'A tap on the bottom',
-    figure: TapRing,
-    controls: ['bottomThickness'],
-    more: ['bottom', 'sizeFrom', 'wantedLength', 'wantedWidth'],
-    results: ['tapMotion', 'tapPitch', 'bottomSag'],
-    says: (v) => (
-      <>
-        Against a thin bottom this one moves <Quantity value={v.tapMotion} kind="percent" digits={0} /> as
-        far, sounds <Quantity value={v.tapPitch} kind="ratio" digits={1} /> times as high, and rings{' '}
-        <Quantity value={100 / v.tapPitch} kind="percent" digits={0} /> as long.
-      </>
-    ),
-  },
 };
 
-export const lesson = { labs, guesses: wallThicknessGuesses, model: modelOf(walls, bottom) };
+export const lesson = { labs, guesses: wallThicknessGuesses, model: modelOf(walls) };
 export default islandOf(lesson);
