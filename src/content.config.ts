@@ -28,9 +28,12 @@ const lessons = defineCollection({
           id: z.string().regex(/^[a-z0-9-]+$/),
           ask: z.string(),
           short: z.string().max(24),
-          /** Its margin: rules it rests on, words with a line each, where its numbers are from. */
+          /** Its margin: rules it rests on, words of the glossary, where its numbers are from. */
           rests: z.array(reference('rules')).max(3).default([]),
-          words: z.record(z.string(), z.string()).default({}),
+          words: z
+            // The old form, with the meaning beside the word, still builds; tests/content/words.test.ts says what to write.
+            .union([z.array(reference('glossary')), z.record(z.string(), z.string())])
+            .default([]),
           from: z
             .array(z.strictObject({ source: reference('sources'), at: z.string().optional() }))
             .max(3)
@@ -116,10 +119,26 @@ const words = defineCollection({
   schema: z.strictObject({
     /** Words and phrases that mean the same, the site's own first. */
     same: typed,
-    /** What it means, in a sentence: makes it an entry of the list from A to Z, and an answer. */
-    means: z.string().optional(),
-    /** Where more about it stands. */
+  }),
+});
+
+const names = z.array(z.string()).min(1).optional();
+
+/** Words of the trade: the one place that says what they mean. */
+const glossary = defineCollection({
+  loader: file('content/words/glossary.yaml'),
+  schema: z.strictObject({
+    /** The US word, what it is called in Britain where that differs, and other names. */
+    term: z.string(),
+    uk: names,
+    also: names,
+    /** What it means, in a line. */
+    means: z.string(),
+    /** Where more about it stands, and words beside it. */
     rule: reference('rules').optional(),
+    see: z.array(reference('glossary')).min(1).optional(),
+    /** How texts use it, where its names alone would find too little or too much. */
+    found: z.array(z.string()).optional(),
   }),
 });
 
@@ -146,4 +165,4 @@ const asked = defineCollection({
   schema: z.strictObject({ asked: typed }),
 });
 
-export const collections = { lessons, rules, sources, words, symptoms, asked };
+export const collections = { lessons, rules, sources, words, glossary, symptoms, asked };

@@ -2,6 +2,7 @@
 
 import type { Marked } from '../figures/box/MarkedBox.tsx';
 import type { AskFile, Entry } from '../widgets/ask/entry.ts';
+import { anchorOfWord, namesOf, type Word } from './words/glossary.ts';
 
 interface Of<Data> {
   readonly id: string;
@@ -25,13 +26,13 @@ interface LessonData {
     | readonly {
         readonly id: string;
         readonly ask: string;
-        readonly words: Readonly<Record<string, string>>;
       }[]
     | undefined;
 }
 interface WordsData {
   readonly same: readonly string[];
-  readonly means?: string | undefined;
+}
+interface GlossaryData extends Word {
   readonly rule?: { readonly id: string } | undefined;
 }
 interface SymptomData {
@@ -47,6 +48,7 @@ export interface AskContent {
   readonly rules: readonly Of<RuleData>[];
   readonly lessons: readonly Of<LessonData>[];
   readonly words: readonly Of<WordsData>[];
+  readonly glossary: readonly Of<GlossaryData>[];
   readonly symptoms: readonly Of<SymptomData>[];
   readonly asked: readonly Of<{ readonly asked: readonly string[] }>[];
   /** Names of woods without a figure for movement. */
@@ -101,20 +103,16 @@ function lesson({ id, data }: Of<LessonData>): Entry[] {
   ];
 }
 
-const word = ({ id, data }: Of<WordsData>): Entry[] =>
-  data.means === undefined
-    ? []
-    : [
-        {
-          id: `word:${id}`,
-          kind: 'word',
-          title: data.same[0]!,
-          path: `a-z/#word-${id}`,
-          says: data.means,
-          asked: [`what is ${data.same[0]}`],
-          rule: data.rule?.id,
-        },
-      ];
+/** A word answers by every name it has, and by the question what it is. */
+const word = ({ id, data }: Of<GlossaryData>): Entry => ({
+  id: `word:${id}`,
+  kind: 'word',
+  title: data.term,
+  path: `words/#${anchorOfWord(id)}`,
+  says: data.means,
+  asked: [`what is ${data.term}`, ...namesOf(data).slice(1)],
+  rule: data.rule?.id,
+});
 
 const symptom = ({ id, data }: Of<SymptomData>): Entry => ({
   id: `symptom:${id}`,
@@ -128,9 +126,17 @@ const symptom = ({ id, data }: Of<SymptomData>): Entry => ({
   part: { of: data.part },
 });
 
-export const askFileOf = ({ rules, lessons, words, symptoms, asked, stillWoods }: AskContent): AskFile => ({
+export const askFileOf = ({
+  rules,
+  lessons,
+  words,
+  glossary,
+  symptoms,
+  asked,
+  stillWoods,
+}: AskContent): AskFile => ({
   words: Object.fromEntries(words.map(({ id, data }) => [id, data.same])),
-  entries: [...rules.map(rule), ...lessons.flatMap(lesson), ...words.flatMap(word), ...symptoms.map(symptom)],
+  entries: [...rules.map(rule), ...lessons.flatMap(lesson), ...glossary.map(word), ...symptoms.map(symptom)],
   asked: Object.fromEntries(asked.map(({ id, data }) => [id, data.asked])),
   stillWoods,
 });

@@ -38,6 +38,7 @@ export const askContent = {
   rules: heads('rules'),
   lessons: heads('lessons'),
   words: table('synonyms'),
+  glossary: table('glossary'),
   symptoms: table('symptoms'),
   asked: table('asked'),
   stillWoods: allWoods.filter(({ id }) => !moving.has(id)).map(({ name }) => name),
