@@ -1,4 +1,7 @@
-/** What lessons, rules and sources must say about themselves. Schemas are strict: a misspelt key stops the build. */
+/**
+ * What lessons, rules, sources and words must say about themselves. Schemas are strict: a misspelt key stops the build.
+ * Over 150 lines: Astro wants every collection in this file.
+ */
 
 import { defineCollection, reference } from 'astro:content';
 import { file, glob } from 'astro/loaders';
@@ -78,8 +81,13 @@ const rules = defineCollection({
     /** Relations of `src/calc` behind it, by id. */
     relations: z.array(z.string()).default([]),
     sources: z.array(reference('sources')).default([]),
-    /** Hazard and usual safeguard, where the work can hurt. */
-    cautions: z.array(z.string()).default([]),
+    /**
+     * Where the work can hurt: names of `src/box/work/cautions.ts`, or a case of its own. A plain sentence, the old form, still
+     * builds; tests/content/cautions.test.ts says what to write.
+     */
+    cautions: z
+      .array(z.union([z.strictObject({ hazard: z.string(), safeguard: z.string() }), z.string()]))
+      .default([]),
     /** The lesson that teaches it, where there is one. */
     lesson: reference('lessons').optional(),
     /** Printed on the page and run as tests: `relation` of `given` must be `expect`, give or take `within`. */

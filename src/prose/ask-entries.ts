@@ -2,6 +2,7 @@
 
 import type { Marked } from '../figures/box/MarkedBox.tsx';
 import type { AskFile, Entry } from '../widgets/ask/entry.ts';
+import { type RuleCaution, textsOf } from './cautions.ts';
 import { anchorOfWord, namesOf, type Word } from './words/glossary.ts';
 
 interface Of<Data> {
@@ -16,7 +17,7 @@ interface RuleData {
   readonly usual: { readonly mm: string; readonly inch: string };
   readonly ignored: string;
   readonly exception: string;
-  readonly cautions: readonly string[];
+  readonly cautions: readonly RuleCaution[];
 }
 interface LessonData {
   readonly title: string;
@@ -72,7 +73,7 @@ const rule = ({ id, data }: Of<RuleData>): Entry => ({
   title: data.title,
   path: `rules/${id}/`,
   says: data.claim,
-  text: [data.stage, ...data.parts, data.ignored, data.exception, ...data.cautions].join(' | '),
+  text: [data.stage, ...data.parts, data.ignored, data.exception, ...textsOf(data.cautions)].join(' | '),
   usual: data.usual,
   except: data.exception,
   rule: id,

@@ -18,8 +18,8 @@ export const cornerWords = drawnFor(['butt-joint', 'miter', 'heel', 'spline', 'k
     heel: `M${t * 0.85} ${t}a${t * 0.15} ${t * 0.15} 0 1 0 ${t * 0.3} 0a${t * 0.15} ${t * 0.15} 0 1 0 ${-t * 0.3} 0Z`,
     // Square to the miter, half of it in each wall.
     spline: `M${t / 2 + reach - half} ${t / 2 - reach - half}l${2 * half} ${2 * half}l${-2 * reach} ${2 * reach}l${-2 * half} ${-2 * half}Z`,
-    // Across the outside of the corner.
-    key: `M0 ${t}L${t} 0H${t + 2 * half}L0 ${t + 2 * half}Z`,
+    // Let in across the outside of the corner and trimmed flush with both faces.
+    key: `M0 0H${1.2 * t}L0 ${1.2 * t}Z`,
     proud: `M${-over} 0H0V${t}H${-over}Z`,
   };
   return (
