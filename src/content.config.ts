@@ -8,6 +8,7 @@ import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { relations } from './calc/index.ts';
 import { type LessonStage, lessonStages } from './prose/lesson-terms.ts';
+import { answers } from './prose/physics.ts';
 import { evidences, parts, stages } from './prose/rule-terms.ts';
 import { sourceSchema } from './source-schema.ts';
 
@@ -150,6 +151,28 @@ const glossary = defineCollection({
   }),
 });
 
+/** What is often heard about boxes, and what physics says to it. */
+const heard = defineCollection({
+  loader: file('content/physics/heard.yaml'),
+  schema: z.strictObject({
+    heard: z.string(),
+    stands: z.enum(answers),
+    /** `{name}` in it is the result of a relation below, `{name.t}` what was put in for t. */
+    because: z.string(),
+    numbers: z.record(
+      z.string(),
+      z.strictObject({ relation: z.string(), given: z.record(z.string(), z.number()) }),
+    ),
+    rule: reference('rules'),
+  }),
+});
+
+/** What could not be verified. */
+const open = defineCollection({
+  loader: file('content/physics/open.yaml'),
+  schema: z.strictObject({ open: z.string(), because: z.string(), rule: reference('rules') }),
+});
+
 const symptoms = defineCollection({
   loader: file('content/words/symptoms.yaml'),
   schema: z.strictObject({
@@ -173,4 +196,4 @@ const asked = defineCollection({
   schema: z.strictObject({ asked: typed }),
 });
 
-export const collections = { lessons, rules, sources, words, glossary, symptoms, asked };
+export const collections = { lessons, rules, sources, words, glossary, heard, open, symptoms, asked };
