@@ -161,7 +161,12 @@ const heard = defineCollection({
     because: z.string(),
     numbers: z.record(
       z.string(),
-      z.strictObject({ relation: z.string(), given: z.record(z.string(), z.number()) }),
+      z.strictObject({
+        relation: z.string(),
+        given: z.record(z.string(), z.number()),
+        /** What is put in instead for a reader in inches. */
+        inch: z.record(z.string(), z.number()).optional(),
+      }),
     ),
     rule: reference('rules'),
   }),

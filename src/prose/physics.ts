@@ -1,7 +1,7 @@
 /** Sentences whose numbers are worked out while the site is built, and rules by how far physics bears them out. */
 import type { Relation, SymbolSpec } from '../calc/core/relation.ts';
 import { relations } from '../calc/index.ts';
-import type { Kind } from '../units/index.ts';
+import { bothUnits } from '../figures/parts/Quantity.tsx';
 import { kindOfUnit } from '../widgets/kit/kind-of-unit.ts';
 import { oneOf } from './author-error.ts';
 import type { evidences } from './rule-terms.ts';
@@ -12,28 +12,52 @@ export const answers = ['yes', 'half', 'no'] as const;
 export interface Sum {
   readonly relation: string;
   readonly given: Readonly<Record<string, number>>;
+  /** What is put in instead for a reader in inches. */
+  readonly inch?: Readonly<Record<string, number>> | undefined;
 }
 
-/** A number of a sentence, and how it is written. */
+/** A number as it is written for a reader in millimeters and for one in inches. */
 export interface Worked {
-  readonly value: number;
-  readonly kind: Kind;
-  readonly after?: string;
+  readonly mm: string;
+  readonly inch: string;
 }
 
 const known: Readonly<Record<string, Relation>> = Object.fromEntries(relations);
+/** Below this a length is a difference, which is not rounded to a mark of a ruler; mm. */
+const fine = 3;
 
-/** Moisture in percent is written as such; Hz has no kind of its own. */
-const worked = (value: number, spec: SymbolSpec): Worked => ({
-  value,
-  kind: kindOfUnit(spec),
-  ...(spec.unit === 'Hz' && { after: 'Hz' }),
-});
+type Spec = Pick<SymbolSpec, 'unit' | 'points'>;
+/** Units that readers of either ruler share have no kind of their own: Hz, Pa, mm²/day. */
+const shared = ({ unit }: Spec) =>
+  unit === '1' ? '' : `\u00a0${unit.replace('^2', '²').replace('^3', '³')}`;
+
+/** Both texts of a number. */
+function written(value: number, inInches: number, spec: Spec): Worked {
+  const text = (number: number) => {
+    const kind = kindOfUnit(spec);
+    const { mm, inch } = bothUnits(number, kind, {
+      ...(kind === 'length' && Math.abs(number) < fine && { as: 'exact' as const }),
+      ...(kind === 'angle' && { digits: 2 as const }),
+    });
+    const after = kind === 'number' ? shared(spec) : '';
+    return { mm: mm + after, inch: (inch ?? mm) + after };
+  };
+  return { mm: text(value).mm, inch: text(inInches).inch };
+}
 
 /** What a relation gives for these inputs. */
-export function workedOut({ relation, given }: Sum): Worked {
-  const found = oneOf(known, relation, 'numbers', relation);
-  return worked(found.compute(given), found.result);
+export function workedOut({ relation, given, inch }: Sum): Worked {
+  const { compute, result } = oneOf(known, relation, 'numbers', relation);
+  return written(compute(given), compute(inch ? { ...given, ...inch } : given), result);
+}
+
+/** What is put into it, by name: “wall thickness 10 mm”. */
+export function putIn({ relation, given }: Sum): readonly (Worked & { readonly name: string })[] {
+  const { inputs } = oneOf(known, relation, 'numbers', relation);
+  return Object.entries(inputs).map(([symbol, spec]) => ({
+    name: spec.name,
+    ...written(given[symbol]!, given[symbol]!, spec),
+  }));
 }
 
 /** The sentence in pieces: text, and numbers in the place of `{name}` and `{name.t}`. */
@@ -44,7 +68,8 @@ export function pieces(text: string, numbers: Readonly<Record<string, Sum>>): re
     const sum = oneOf(numbers, name, 'because', piece);
     if (input === undefined) return workedOut(sum);
     const { inputs } = oneOf(known, sum.relation, 'numbers', sum.relation);
-    return worked(oneOf(sum.given, input, 'because', piece), oneOf(inputs, input, 'because', piece));
+    const value = oneOf(sum.given, input, 'because', piece);
+    return written(value, sum.inch?.[input] ?? value, oneOf(inputs, input, 'because', piece));
   });
 }
 
