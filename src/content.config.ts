@@ -169,13 +169,19 @@ const heard = defineCollection({
       }),
     ),
     rule: reference('rules'),
+    sources: z.array(reference('sources')).default([]),
   }),
 });
 
 /** What could not be verified. */
 const open = defineCollection({
   loader: file('content/physics/open.yaml'),
-  schema: z.strictObject({ open: z.string(), because: z.string(), rule: reference('rules') }),
+  schema: z.strictObject({
+    open: z.string(),
+    because: z.string(),
+    rule: reference('rules'),
+    sources: z.array(reference('sources')).default([]),
+  }),
 });
 
 const symptoms = defineCollection({

@@ -36,8 +36,11 @@ describe.each(heard)('“%s”', (_, { because, numbers, rule }) => {
 
   test('types no number with a unit that a relation could give', () => {
     // Two temperatures, whose pressures are what the relation takes, stand as a pair.
-    const typed = because.replaceAll(/−?\d+ °C \(\d+ °F\)/g, '').replaceAll(/\{[^}]*\}/g, '');
-    expect(typed).not.toMatch(/\d+(\.\d+)? ?(mm|in|%|N|points|days)\b/);
+    const typed = because
+      .replaceAll(/−?\d+ °C \(\d+ °F\)/g, '')
+      .replaceAll(/\{[^}]*\}/g, '#')
+      .replaceAll('1 in #', '');
+    expect(typed).not.toMatch(/\d+(\.\d+)? ?(mm|in|%|N|points|days)(?![a-z])/);
   });
 });
 

@@ -21,7 +21,7 @@ const all = {
       'Blades and cutters take fingers, throw wood back and make noise and dust. Between the rollers of a planer (thicknesser) nothing holds a short piece, over a jointer (surface planer) it brings your fingers to the cutter, and thin stock lifts and shatters.',
     safeguard:
       'Guards on, riving knife or spreader in place, push stick for the last 300 mm (12 in), eyes and ears protected, the dust extracted. No piece under 305 mm (12 in) over a jointer, through a planer or ripped freehand, so keep parts joined in one long piece; nothing thinner than the planer’s manual allows, else a carrier board or a hand plane.',
-    sources: ['hse-wis16', 'hse-wis17', 'osha-1910-213'],
+    sources: ['hse-wis16', 'hse-wis17', 'osha-1910-213', 'hse-wis13', 'osha-1910-95'],
   },
   crosscut: {
     about: 'cutting to length',
@@ -139,7 +139,7 @@ const all = {
     hazard:
       'All wood dust harms, of softwood and boards too, and some woods cause allergies; dust of hardwoods can cause cancer of the nose.',
     safeguard: 'Extract it where it is made, wear a fitted mask, do not sweep it dry.',
-    sources: ['hse-wood-dust', 'osha-wood-dust', 'iarc-100c'],
+    sources: ['hse-wood-dust', 'osha-wood-dust', 'niosh-wood-dust', 'iarc-62', 'iarc-100c'],
   },
   panelFinish: {
     about: 'sanding and finishing a panel',
