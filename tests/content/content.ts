@@ -11,7 +11,7 @@ export interface Page<Data> {
 }
 
 /** Every MDX file of a folder of content. */
-export const pagesOf = <Data>(folder: string): readonly Page<Data>[] =>
+const pagesOf = <Data>(folder: string): readonly Page<Data>[] =>
   readdirSync(new URL(`${folder}/`, root)).map((name) => {
     const [, head = '', ...rest] = readFileSync(new URL(`${folder}/${name}`, root), 'utf8').split(/^---\n/m);
     return { id: name.replace(/\.mdx$/, ''), data: parse(head) as Data, body: rest.join('---\n') };
