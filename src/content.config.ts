@@ -1,10 +1,14 @@
-/** What lessons, rules, sources and troubles must say about themselves. Schemas are strict: a misspelt key stops the build. */
+/**
+ * What lessons, rules, sources, words and troubles must say about themselves. Schemas are strict: a misspelt key stops the
+ * build. Over 150 lines: Astro wants every collection in this file.
+ */
 
 import { defineCollection, reference } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { relations } from './calc/index.ts';
 import { type LessonStage, lessonStages } from './prose/lesson-terms.ts';
+import { answers } from './prose/physics.ts';
 import { evidences, parts, stages } from './prose/rule-terms.ts';
 import { sourceSchema } from './source-schema.ts';
 import { troubleSchema, typed } from './trouble-schema.ts';
@@ -29,9 +33,12 @@ const lessons = defineCollection({
           id: z.string().regex(/^[a-z0-9-]+$/),
           ask: z.string(),
           short: z.string().max(24),
-          /** Its margin: rules it rests on, words with a line each, where its numbers are from. */
+          /** Its margin: rules it rests on, words of the glossary, where its numbers are from. */
           rests: z.array(reference('rules')).max(3).default([]),
-          words: z.record(z.string(), z.string()).default({}),
+          words: z
+            // The old form, with the meaning beside the word, still builds; tests/content/words.test.ts says what to write.
+            .union([z.array(reference('glossary')), z.record(z.string(), z.string())])
+            .default([]),
           from: z
             .array(z.strictObject({ source: reference('sources'), at: z.string().optional() }))
             .max(3)
@@ -76,8 +83,13 @@ const rules = defineCollection({
     /** Relations of `src/calc` behind it, by id. */
     relations: z.array(z.string()).default([]),
     sources: z.array(reference('sources')).default([]),
-    /** Hazard and usual safeguard, where the work can hurt. */
-    cautions: z.array(z.string()).default([]),
+    /**
+     * Where the work can hurt: names of `src/box/work/cautions.ts`, or a case of its own. A plain sentence, the old form, still
+     * builds; tests/content/cautions.test.ts says what to write.
+     */
+    cautions: z
+      .array(z.union([z.strictObject({ hazard: z.string(), safeguard: z.string() }), z.string()]))
+      .default([]),
     /** The lesson that teaches it, where there is one. */
     lesson: reference('lessons').optional(),
     /** Printed on the page and run as tests: `relation` of `given` must be `expect`, give or take `within`. */
@@ -114,10 +126,59 @@ const words = defineCollection({
   schema: z.strictObject({
     /** Words and phrases that mean the same, the site's own first. */
     same: typed,
-    /** What it means, in a sentence: makes it an entry of the list from A to Z, and an answer. */
-    means: z.string().optional(),
-    /** Where more about it stands. */
+  }),
+});
+
+const names = z.array(z.string()).min(1).optional();
+
+/** Words of the trade: the one place that says what they mean. */
+const glossary = defineCollection({
+  loader: file('content/words/glossary.yaml'),
+  schema: z.strictObject({
+    /** The US word, what it is called in Britain where that differs, and other names. */
+    term: z.string(),
+    uk: names,
+    also: names,
+    /** What it means, in a line. */
+    means: z.string(),
+    /** Where more about it stands, and words beside it. */
     rule: reference('rules').optional(),
+    see: z.array(reference('glossary')).min(1).optional(),
+    /** How texts use it, where its names alone would find too little or too much. */
+    found: z.array(z.string()).optional(),
+  }),
+});
+
+/** What is often heard about boxes, and what physics says to it. */
+const heard = defineCollection({
+  loader: file('content/physics/heard.yaml'),
+  schema: z.strictObject({
+    heard: z.string(),
+    stands: z.enum(answers),
+    /** `{name}` in it is the result of a relation below, `{name.t}` what was put in for t. */
+    because: z.string(),
+    numbers: z.record(
+      z.string(),
+      z.strictObject({
+        relation: z.string(),
+        given: z.record(z.string(), z.number()),
+        /** What is put in instead for a reader in inches. */
+        inch: z.record(z.string(), z.number()).optional(),
+      }),
+    ),
+    rule: reference('rules'),
+    sources: z.array(reference('sources')).default([]),
+  }),
+});
+
+/** What could not be verified. */
+const open = defineCollection({
+  loader: file('content/physics/open.yaml'),
+  schema: z.strictObject({
+    open: z.string(),
+    because: z.string(),
+    rule: reference('rules'),
+    sources: z.array(reference('sources')).default([]),
   }),
 });
 
@@ -132,4 +193,4 @@ const asked = defineCollection({
   schema: z.strictObject({ asked: typed }),
 });
 
-export const collections = { lessons, rules, sources, words, troubles, asked };
+export const collections = { lessons, rules, sources, words, glossary, heard, open, troubles, asked };

@@ -2,7 +2,9 @@
 
 import type { Marked } from '../figures/box/MarkedBox.tsx';
 import type { AskFile, Entry } from '../widgets/ask/entry.ts';
+import { type RuleCaution, textsOf } from './cautions.ts';
 import { rulesBehind, type TroubleCauses } from './trouble-links.ts';
+import { anchorOfWord, namesOf, type Word } from './words/glossary.ts';
 
 interface Of<Data> {
   readonly id: string;
@@ -16,7 +18,7 @@ interface RuleData {
   readonly usual: { readonly mm: string; readonly inch: string };
   readonly ignored: string;
   readonly exception: string;
-  readonly cautions: readonly string[];
+  readonly cautions: readonly RuleCaution[];
 }
 interface LessonData {
   readonly title: string;
@@ -26,13 +28,13 @@ interface LessonData {
     | readonly {
         readonly id: string;
         readonly ask: string;
-        readonly words: Readonly<Record<string, string>>;
       }[]
     | undefined;
 }
 interface WordsData {
   readonly same: readonly string[];
-  readonly means?: string | undefined;
+}
+interface GlossaryData extends Word {
   readonly rule?: { readonly id: string } | undefined;
 }
 interface TroubleData extends TroubleCauses {
@@ -48,6 +50,7 @@ export interface AskContent {
   readonly rules: readonly Of<RuleData>[];
   readonly lessons: readonly Of<LessonData>[];
   readonly words: readonly Of<WordsData>[];
+  readonly glossary: readonly Of<GlossaryData>[];
   readonly troubles: readonly Of<TroubleData>[];
   readonly asked: readonly Of<{ readonly asked: readonly string[] }>[];
   /** Names of woods without a figure for movement. */
@@ -71,7 +74,7 @@ const rule = ({ id, data }: Of<RuleData>): Entry => ({
   title: data.title,
   path: `rules/${id}/`,
   says: data.claim,
-  text: [data.stage, ...data.parts, data.ignored, data.exception, ...data.cautions].join(' | '),
+  text: [data.stage, ...data.parts, data.ignored, data.exception, ...textsOf(data.cautions)].join(' | '),
   usual: data.usual,
   except: data.exception,
   rule: id,
@@ -102,20 +105,16 @@ function lesson({ id, data }: Of<LessonData>): Entry[] {
   ];
 }
 
-const word = ({ id, data }: Of<WordsData>): Entry[] =>
-  data.means === undefined
-    ? []
-    : [
-        {
-          id: `word:${id}`,
-          kind: 'word',
-          title: data.same[0]!,
-          path: `a-z/#word-${id}`,
-          says: data.means,
-          asked: [`what is ${data.same[0]}`],
-          rule: data.rule?.id,
-        },
-      ];
+/** A word answers by every name it has, and by the question what it is. */
+const word = ({ id, data }: Of<GlossaryData>): Entry => ({
+  id: `word:${id}`,
+  kind: 'word',
+  title: data.term,
+  path: `words/#${anchorOfWord(id)}`,
+  says: data.means,
+  asked: [`what is ${data.term}`, ...namesOf(data).slice(1)],
+  rule: data.rule?.id,
+});
 
 const trouble = ({ id, data }: Of<TroubleData>): Entry => ({
   id: `trouble:${id}`,
@@ -130,9 +129,17 @@ const trouble = ({ id, data }: Of<TroubleData>): Entry => ({
   part: { of: drawn[data.part] ?? 'box' },
 });
 
-export const askFileOf = ({ rules, lessons, words, troubles, asked, stillWoods }: AskContent): AskFile => ({
+export const askFileOf = ({
+  rules,
+  lessons,
+  words,
+  glossary,
+  troubles,
+  asked,
+  stillWoods,
+}: AskContent): AskFile => ({
   words: Object.fromEntries(words.map(({ id, data }) => [id, data.same])),
-  entries: [...rules.map(rule), ...lessons.flatMap(lesson), ...words.flatMap(word), ...troubles.map(trouble)],
+  entries: [...rules.map(rule), ...lessons.flatMap(lesson), ...glossary.map(word), ...troubles.map(trouble)],
   asked: Object.fromEntries(asked.map(({ id, data }) => [id, data.asked])),
   stillWoods,
 });

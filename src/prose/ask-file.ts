@@ -9,10 +9,11 @@ export const askFile = Promise.all([
   getCollection('rules'),
   getCollection('lessons'),
   getCollection('words'),
+  getCollection('glossary'),
   getCollection('troubles'),
   getCollection('asked'),
-]).then(([rules, lessons, words, troubles, asked]) => {
+]).then(([rules, lessons, words, glossary, troubles, asked]) => {
   const stillWoods = allWoods.filter(({ id }) => !woodById(id)).map(({ name }) => name);
-  const json = JSON.stringify(askFileOf({ rules, lessons, words, troubles, asked, stillWoods }));
+  const json = JSON.stringify(askFileOf({ rules, lessons, words, glossary, troubles, asked, stillWoods }));
   return { name: `ask-${createHash('sha256').update(json).digest('hex').slice(0, 8)}.json`, json };
 });

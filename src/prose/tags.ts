@@ -13,6 +13,7 @@ import Recall from './Recall.astro';
 import RuleCard from './RuleCard.astro';
 import Size from './Size.astro';
 import Step from './Step.astro';
+import Word from './Word.astro';
 
 export const tags = {
   Because,
@@ -29,4 +30,5 @@ export const tags = {
   RuleCard,
   Size,
   Step,
+  Word,
 };

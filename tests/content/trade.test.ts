@@ -117,7 +117,7 @@ describe('cautions', () => {
     { kind: 'sawn', joint: 'keyed-mitre', headroom: 30 },
     { pull: 'glued', bottom: 'plywood', wallsFrom: 'bookmatched', boardThickness: 40 },
   ];
-  const words = (name: CautionName) => cautions[name].says;
+  const words = (name: CautionName) => `${cautions[name].hazard} ${cautions[name].safeguard}`;
 
   test('stand at every step that finishes, and name vapor or air, and rags', () => {
     let finishing = 0;
@@ -136,13 +136,16 @@ describe('cautions', () => {
     expect(words('dust')).toMatch(/^All wood dust harms/);
     expect(words('stopped')).toMatch(/router table is the same hazard/);
     expect(words('resaw')).toMatch(/pinches and binds/);
-    expect(rule('groove-inside-one-finger')).toMatch(/router table is the same hazard/);
-    expect(rule('cut-oversize-and-rest')).toMatch(/pinches and binds/);
-    expect(rule('bottom-thickness')).toMatch(/several light passes/);
+    expect(words('plywood')).toMatch(/several light passes/);
+    expect(rule('groove-inside-one-finger')).toMatch(/^cautions: .*\bstopped\b/m);
+    expect(rule('cut-oversize-and-rest')).toMatch(/^cautions: .*\bresaw\b/m);
+    expect(rule('bottom-thickness')).toMatch(/^cautions: .*\bplywood\b/m);
   });
 
   test('stand in every rule about a finish', () => {
     for (const [file, text] of texts)
-      if (/^stage: surface and finish$/m.test(text)) expect(text, file).toMatch(/cautions:[\s\S]*vapor/);
+      if (/^stage: surface and finish$/m.test(text))
+        expect(text, file).toMatch(/^cautions: .*\brags\b|cautions:[\s\S]*vapor/m);
+    expect(words('rags')).toMatch(/vapors/);
   });
 });

@@ -15,8 +15,8 @@ const prose = (path: string) =>
     .replaceAll(/Read: (seen )?(second-hand|from memory)/g, '');
 const count = (text: string, phrase: string) => text.split(phrase).length - 1;
 
-// Two pages are about nothing else, and a list shows every rule's kind of evidence; of a wood its own note tells.
-const about = ['sources/', 'rules/', 'woods/'];
+// Two pages are about nothing else, and lists show every rule's kind of evidence; of a wood its own note tells.
+const about = ['sources/', 'rules/', 'what-physics-supports/', 'woods/'];
 
 test('“from memory” and “second-hand” stand once on every page, and once on the build sheet', () => {
   for (const path of pages.filter((one) => !about.includes(one)))

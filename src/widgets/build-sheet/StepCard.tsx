@@ -88,13 +88,13 @@ function Drawn({ design, step: { picture } }: Pick<Props, 'design' | 'step'>) {
 
 /** In full, or where it was said before. @param told the step that says it */
 function Caution({ name, told, names }: { name: CautionName; told: number | undefined; names: SourceNames }) {
-  const { says, sources } = cautions[name];
+  const { hazard, safeguard, sources } = cautions[name];
   return (
     <p class="step-caution">
       <b>Caution:</b>{' '}
       {told === undefined ? (
         <>
-          {says}{' '}
+          {hazard} {safeguard}{' '}
           {sources.map((id, index) => (
             <span key={id}>
               {index > 0 && ', '}

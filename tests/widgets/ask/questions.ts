@@ -226,7 +226,7 @@ export const questions: readonly (readonly [question: string, ...wanted: string[
   ['kerf', 'word:kerf'],
   ['what does in wind mean', 'word:rocks'],
   ['meaning of web', 'word:web'],
-  ['what is moisture content', 'word:moisture'],
+  ['what is moisture content', 'word:moisture-content'],
   ['thicknesser', 'word:planer'],
 
   // A place of the site.

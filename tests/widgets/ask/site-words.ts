@@ -52,6 +52,7 @@ export const askContent = {
   lessons: heads('lessons'),
   words: table('synonyms'),
   troubles: heads<Written['data']>('troubles').map(asReferences),
+  glossary: table('glossary'),
   asked: table('asked'),
   stillWoods: allWoods.filter(({ id }) => !moving.has(id)).map(({ name }) => name),
 } as unknown as AskContent;

@@ -63,7 +63,7 @@ describe('the guesses on lids that come off', () => {
 
   test('six coats of 0.03 mm leave 0.12 of 0.3 mm, and 0.005 of 0.012 in', () => {
     expect(of('room-after-finish', 'mm')).toBeCloseTo(0.12, 9);
-    expect(of('room-after-finish', 'inch') / 25.4).toBeCloseTo(0.005, 3);
+    expect(Number(of('room-after-finish', 'inch')) / 25.4).toBeCloseTo(0.005, 3);
   });
 
   test('0.2 mm too deep open a front 112.5 mm from the pin by 9 mm', () => {

@@ -1,0 +1,20 @@
+/** The small drawing of a word, by its id in the glossary, where a drawing says more than the line. */
+
+import type { SmallFigure } from '../../figures/parts/SmallDrawing.tsx';
+import StageGlueUp from '../../figures/square/stage-glue-up.tsx';
+import { bentWords, hingeWords, ringWords } from '../../figures/words/boards.tsx';
+import { cornerWords, dovetailWords, fingerWords } from '../../figures/words/corners.tsx';
+import { edgeWords, faceWords, wallWords } from '../../figures/words/in-section.tsx';
+
+export const wordDrawings: Readonly<Record<string, SmallFigure>> = {
+  ...wallWords,
+  ...edgeWords,
+  ...faceWords,
+  ...cornerWords,
+  ...fingerWords,
+  ...dovetailWords,
+  ...ringWords,
+  ...bentWords,
+  ...hingeWords,
+  diagonal: StageGlueUp,
+};

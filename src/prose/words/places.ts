@@ -1,0 +1,81 @@
+/** Where each word of the glossary is used: looked up from the lessons and rules, never written down. */
+import { finderOf, type Glossary } from './glossary.ts';
+
+export interface Text {
+  readonly id: string;
+  readonly title: string;
+  /** Everything it says. */
+  readonly says: string;
+  /** Words that it lists itself. */
+  readonly lists?: readonly string[];
+}
+
+export interface Places {
+  readonly lessons: readonly Text[];
+  readonly rules: readonly Text[];
+}
+
+/** The words of an MDX text: without its tags and their attributes. */
+export const proseOf = (body = '') =>
+  body.replace(/<\/?[A-Za-z](?:"[^"]*"|'[^']*'|\{[^}]*\}|[^>"'{])*>/g, ' ').replace(/[*_`]/g, '');
+
+interface Part {
+  readonly id: string;
+  readonly body?: string | undefined;
+}
+/** Ids of the glossary; the old form says the meaning beside each word. */
+type StepWords = readonly { readonly id: string }[] | Readonly<Record<string, string>>;
+const isList = (words: StepWords): words is readonly { readonly id: string }[] => Array.isArray(words);
+
+interface Lesson extends Part {
+  readonly data: {
+    readonly title: string;
+    readonly question: string;
+    readonly steps?:
+      | readonly {
+          readonly ask: string;
+          readonly words?: StepWords;
+        }[]
+      | undefined;
+  };
+}
+interface Rule extends Part {
+  readonly data: {
+    readonly title: string;
+    readonly claim: string;
+    readonly ignored: string;
+    readonly exception: string;
+  };
+}
+
+export const lessonText = ({ id, body, data: { title, question, steps = [] } }: Lesson): Text => ({
+  id,
+  title,
+  says: [title, question, ...steps.map(({ ask }) => ask), proseOf(body)].join(' | '),
+  lists: steps.flatMap(({ words = [] }) => (isList(words) ? words.map(({ id }) => id) : [])),
+});
+
+export const ruleText = ({ id, body, data }: Rule): Text => ({
+  id,
+  title: data.title,
+  says: [data.title, data.claim, data.ignored, data.exception, proseOf(body)].join(' | '),
+});
+
+export function placesOf(
+  glossary: Glossary,
+  lessons: readonly Text[],
+  rules: readonly Text[],
+): Readonly<Record<string, Places>> {
+  const find = finderOf(glossary);
+  const using = (texts: readonly Text[]) =>
+    texts.map((text) => ({
+      text,
+      ids: new Set([...find(text.says).map(({ id }) => id), ...(text.lists ?? [])]),
+    }));
+  const [inLessons, inRules] = [using(lessons), using(rules)];
+  const of = (all: typeof inRules, id: string) =>
+    all.filter(({ ids }) => ids.has(id)).map(({ text }) => text);
+  return Object.fromEntries(
+    Object.keys(glossary).map((id) => [id, { lessons: of(inLessons, id), rules: of(inRules, id) }]),
+  );
+}
