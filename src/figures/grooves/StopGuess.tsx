@@ -48,13 +48,13 @@ export function StopGuess({ values: v, mark, open }: Props) {
       {open ? (
         <g class="arrives">
           <rect class="inside" x={stop} y={floor} width={right - stop} height={g} />
-          <path class="thing" d={`M${face - g} 14H${right}V${floor + g}H${face - g}z`} />
-          <Label x={(face + right) / 2} y={70}>
+          <path class="wood-end" d={`M${face - g} 14H${right}V${floor + g}H${face - g}z`} />
+          <Label class="on-lines" x={(face + right) / 2} y={78}>
             the bottom
           </Label>
           <NumberLabel
-            x={stop + 8}
-            y={outside + 16}
+            x={face + 16}
+            y={outside + 34}
             anchor="start"
             value={v.grooveStop}
             kind="length"
