@@ -130,7 +130,8 @@ const all = {
   knife: {
     about: 'marking knives',
     hazard: 'A marking knife slips toward the hand that holds the rule or the parts.',
-    safeguard: 'Clamp the parts together while you mark. That hand stays behind the edge, and the knife moves away from it.',
+    safeguard:
+      'Clamp the parts together while you mark. That hand stays behind the edge, and the knife moves away from it.',
     sources: [],
   },
   setUp: {
