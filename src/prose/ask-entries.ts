@@ -105,14 +105,14 @@ function lesson({ id, data }: Of<LessonData>): Entry[] {
   ];
 }
 
-/** A word answers by every name it has, and by the question what it is. */
+/** A word answers by every name it has, the US one like the others, and by the question what it is. */
 const word = ({ id, data }: Of<GlossaryData>): Entry => ({
   id: `word:${id}`,
   kind: 'word',
   title: data.term,
   path: `words/#${anchorOfWord(id)}`,
   says: data.means,
-  asked: [`what is ${data.term}`, ...namesOf(data).slice(1)],
+  asked: [`what is ${data.term}`, ...namesOf(data)],
   rule: data.rule?.id,
 });
 

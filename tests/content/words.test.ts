@@ -1,5 +1,6 @@
 /** Each word of the trade means one thing, said in one place; lessons name words by their id. */
 import { describe, expect, test } from 'vitest';
+import { wordDrawings } from '../../src/prose/words/drawings.ts';
 import { finderOf, namesOf } from '../../src/prose/words/glossary.ts';
 import { markWords } from '../../src/prose/words/mark.ts';
 import { proseOf } from '../../src/prose/words/places.ts';
@@ -17,6 +18,10 @@ test('a meaning is a line: one to three short sentences', () => {
     expect(means.length, id).toBeLessThanOrEqual(150);
     expect(means, id).toMatch(/^[A-Z].*[.)]$/);
   }
+});
+
+test('a drawing shows a word that there is', () => {
+  expect(Object.keys(wordDrawings).filter((id) => !ids.includes(id))).toEqual([]);
 });
 
 /** What to write instead of `words: { kerf: what the saw takes }`. */

@@ -57,9 +57,9 @@ const all = {
   },
   resaw: {
     about: 'resawing',
-    hazard: 'Resawing is a deep cut that pinches and binds.',
+    hazard: 'Resawing is a deep cut that pinches and binds; a circular saw then throws the board.',
     safeguard:
-      'A band saw with a sharp wide blade, the guide just above the wood, a tall fence and push blocks, fingers never in line with the blade, the dust extracted. Not on a table saw without training for it; a frame saw does it by hand.',
+      'A band saw with a sharp wide blade, the guide just above the wood, a tall fence and push blocks, fingers never in line with the blade, the dust extracted. One long piece, never a single short wall. Not on a table saw without training for it; a frame saw does it by hand.',
     sources: [],
   },
   stressed: {
@@ -111,7 +111,7 @@ const all = {
     about: 'boring',
     hazard: 'A loose panel catches on the bit and spins.',
     safeguard:
-      'Clamp the lid on a backing board. Hair, sleeves and gloves away from the bit; the drill’s manual gives its speed.',
+      'Clamp the part, a lid on a backing board, and mark the depth on the bit. Hair, sleeves and gloves away from the bit; the drill’s manual gives its speed.',
     sources: [],
   },
   chisel: {
@@ -120,11 +120,40 @@ const all = {
     safeguard: 'Clamp the work. Both hands stay behind the cutting edge.',
     sources: [],
   },
+  gouge: {
+    about: 'thumb notches',
+    hazard: 'A gouge slips when the wood gives way, and cuts deep.',
+    safeguard:
+      'Clamp the lid to the bench. First cut across the grain where the notch ends, then pare toward that cut, both hands behind the edge.',
+    sources: [],
+  },
+  knife: {
+    about: 'marking knives',
+    hazard: 'A marking knife slips toward the hand that holds the rule or the parts.',
+    safeguard:
+      'Clamp the parts together while you mark. That hand stays behind the edge, and the knife moves away from it.',
+    sources: [],
+  },
+  setUp: {
+    about: 'setting a machine',
+    hazard: 'A blade or cutter that starts, or still runs down, cuts the hand that sets it or clears it.',
+    safeguard:
+      'Unplug the machine, or take its battery out, before you set blade, fence or jig or change a backing block. Brush chips away with the cutter at rest. Guards back on before the next cut.',
+    sources: [],
+  },
+  testCut: {
+    about: 'test cuts',
+    hazard: 'A short offcut held by hand at a blade or cutter is thrown, and can draw the hand after it.',
+    safeguard:
+      'Try in a piece large enough to hold safely, or clamp it like a part. Guards on, hands at least 75 mm (3 in) from the blade, which is common practice.',
+    sources: [],
+  },
   keys: {
     about: 'slots for keys',
-    hazard: 'The blade comes out of the box where a hand would hold it.',
+    hazard:
+      'A box on its edge has nothing flat to stand on, and the blade comes out of it where a hand would hold it.',
     safeguard:
-      'Hold the box in a cradle that covers the blade there, both hands behind it. A hand saw does it well.',
+      'Clamp the box in a cradle made for it that covers the blade there, with that place marked and both hands behind it. A hand saw does it well.',
     sources: [],
   },
   sawnLid: {

@@ -25,7 +25,7 @@ interface Props {
 }
 
 /** The terms of the stack from the table up: where each begins and ends, mm. */
-export function stackOf(v: Values): readonly { name: string; from: number; to: number }[] {
+function stackOf(v: Values): readonly { name: string; from: number; to: number }[] {
   const heights = [
     ['below the groove', v.bottomLip],
     ['bottom', v.bottomTongue],

@@ -15,7 +15,7 @@ import { RuleScale } from '../parts/RuleScale.tsx';
 /** What can be marked, mm. */
 export const readingRange = { low: 0, high: 3 } as const;
 /** A stick as one is planed, mm. */
-export const stickLength = { mm: 300, inch: 12 * INCH } as const;
+const stickLength = { mm: 300, inch: 12 * INCH } as const;
 const [left, right, rim, plate] = [14, 288, 206, 290] as const;
 /** Drawing units for a mm of height. */
 const tall = 54;

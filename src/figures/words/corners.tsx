@@ -44,14 +44,23 @@ export const cornerWords = drawnFor(['butt-joint', 'miter', 'heel', 'spline', 'k
 });
 
 /** From outside: fingers of this wall, between them the ends of its mate's. A sliver is left of a wall that is too high. */
-export const fingerWords = drawnFor(['finger', 'sliver', 'step'], (name, v) => {
+export const fingerWords = drawnFor(['finger', 'sliver', 'step', 'cheek', 'socket'], (name, v) => {
   const { wall, fingerWidth: f } = v;
   const shown = name === 'sliver' ? 5 * f + f / 4 : 5 * f;
   const wide = shown * 1.3;
   const all = fingerLayout(shown, f);
   const [lowest, next] = all;
   const last = all.at(-1)!;
-  const meant = name === 'finger' ? all[2]! : name === 'sliver' ? last : { from: lowest!.from, to: next!.to };
+  // A cheek is seen on its edge, as a line.
+  const side = { from: all[2]!.to, to: all[2]!.to };
+  const socket = all[1]!;
+  const meant = {
+    finger: all[2]!,
+    sliver: last,
+    step: { from: lowest!.from, to: next!.to },
+    cheek: side,
+    socket,
+  }[name];
   return (
     <SmallDrawing view={[0, 0, wide, shown]}>
       <rect class="wood" width={2 * wide} height={shown} />

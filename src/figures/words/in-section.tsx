@@ -6,12 +6,13 @@ const rect = (x: number, y: number, width: number, height: number) =>
   `M${x} ${y}h${width}v${height}h${-width}Z`;
 
 /** The lower end of a wall with its groove, and the edge of the bottom in it. */
-export const wallWords = drawnFor(['groove', 'lip', 'web', 'tongue', 'gap'], (name, v) => {
+export const wallWords = drawnFor(['groove', 'lip', 'web', 'tongue', 'gap', 'slip'], (name, v) => {
   const { wall, grooveDepth: deep, bottomGap: gap, bottomLip: lip, bottomTongue: tongue } = v;
   const above = 1.6 * lip;
   const height = above + tongue + lip;
   const width = 1.4 * height;
   const foot = above + tongue;
+  const loose = name === 'slip' ? tongue / 5 : 0;
   const groove = rect(wall - deep, above, deep, tongue);
   const areas = {
     groove,
@@ -19,15 +20,17 @@ export const wallWords = drawnFor(['groove', 'lip', 'web', 'tongue', 'gap'], (na
     web: rect(0, above, wall - deep, tongue),
     tongue: rect(wall - deep + gap, above, deep - gap, tongue),
     gap: rect(wall - deep, above, gap, tongue),
+    // Enlarged as it is nowhere else: true to scale it would be a line.
+    slip: rect(wall - deep + gap, above, deep - gap, loose),
   };
-  const withPanel = name === 'tongue' || name === 'gap';
+  const withPanel = name === 'tongue' || name === 'gap' || name === 'slip';
   return (
     <SmallDrawing view={[0, 0, width, height]}>
       <path class="wood-end" d={`M0 -1H${wall}V${above}H${wall - deep}V${foot}H${wall}V${height}H0Z`} />
       {withPanel && (
         <path
           class="wood"
-          d={`M${wall - deep + gap} ${above}H${2 * width}V${above + v.bottomThickness}H${wall}V${foot}H${wall - deep + gap}Z`}
+          d={`M${wall - deep + gap} ${above + loose}H${2 * width}V${above + v.bottomThickness}H${wall}V${foot}H${wall - deep + gap}Z`}
         />
       )}
       <Meant d={areas[name]} />

@@ -5,6 +5,8 @@ import StageGlueUp from '../../figures/square/stage-glue-up.tsx';
 import { bentWords, hingeWords, ringWords } from '../../figures/words/boards.tsx';
 import { cornerWords, dovetailWords, fingerWords } from '../../figures/words/corners.tsx';
 import { edgeWords, faceWords, wallWords } from '../../figures/words/in-section.tsx';
+import { insideWords, lidWords, panelWords } from '../../figures/words/inside.tsx';
+import { jigWords, leafWords } from '../../figures/words/shop.tsx';
 
 export const wordDrawings: Readonly<Record<string, SmallFigure>> = {
   ...wallWords,
@@ -16,5 +18,10 @@ export const wordDrawings: Readonly<Record<string, SmallFigure>> = {
   ...ringWords,
   ...bentWords,
   ...hingeWords,
+  ...insideWords,
+  ...lidWords,
+  ...panelWords,
+  ...jigWords,
+  ...leafWords,
   diagonal: StageGlueUp,
 };

@@ -4,6 +4,7 @@ import type { UnitSystem } from '../../units/index.ts';
 import { askIndex } from './ask-index.ts';
 import type { AskFile, Entry } from './entry.ts';
 import { judgedSize } from './judged.ts';
+import { tokensOf } from './language.ts';
 import { type Own, ownOf } from './own.ts';
 import { ownAmounts } from './own-amounts.ts';
 import { ownNumbers } from './own-numbers.ts';
@@ -58,6 +59,12 @@ export async function searchOf(file: AskFile, read: ReadNumber, box: Box): Promi
   await nextTask();
   let spelling: Spelling | undefined = spellingOf(index.known);
 
+  /** A misspelled question says the same as a well spelled one. */
+  const asRead = (question: string, { readAs }: Meant) =>
+    tokensOf(question)
+      .map((token) => readAs.find(({ typed }) => typed === token)?.meant ?? token)
+      .join(' ');
+
   const takeUp = (other: Box): Own => {
     if (other === own.box) return own;
     own = ownOf(other);
@@ -79,7 +86,8 @@ export async function searchOf(file: AskFile, read: ReadNumber, box: Box): Promi
       );
       const concepts = new Set(meant.words.flat());
       const judged = size && judgedSize(read, size.typed, concepts, mine, system);
-      const others = ranked(index.hits([...concepts]), meant, index.saidSo(question)).slice(0, most);
+      const saidSo = index.saidSo(asRead(question, meant));
+      const others = ranked(index.hits([...concepts]), meant, saidSo).slice(0, most);
       const answers = isUnderstood(meant)
         ? [...(judged ? [judged] : []), ...others.map((one) => forPanel(one, ofReader, concepts))]
         : [];
