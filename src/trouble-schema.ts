@@ -38,8 +38,10 @@ export const troubleSchema = z
     /** Rules behind it, beside those of its causes. */
     rules: z.array(reference('rules')).default([]),
     lesson: reference('lessons').optional(),
-    /** Hazard and usual safeguard, where a cure can hurt. */
-    cautions: z.array(z.string()).default([]),
+    /** Where a cure can hurt: names of `src/box/work/cautions.ts`, or a case of its own. */
+    cautions: z
+      .array(z.union([z.strictObject({ hazard: z.string(), safeguard: z.string() }), z.string()]))
+      .default([]),
   })
   .refine(
     ({ checks, results, silent }) => checks.length + results.length > 0 !== (silent !== undefined),

@@ -1,8 +1,8 @@
 /** Where the work can hurt, a caution says the hazard and the safeguard, and comes from the one table where it can. */
 import { describe, expect, test } from 'vitest';
 import { cautionNames, cautions, isCautionName } from '../../src/box/work/cautions.ts';
-import { cautionsOf, namedIn } from '../../src/prose/cautions.ts';
-import { lessons, rules, sourceIds } from './content.ts';
+import { cautionsOf, namedIn, namesInWork } from '../../src/prose/cautions.ts';
+import { lessons, rules, sourceIds, troubles } from './content.ts';
 
 const names = cautionNames.join(', ');
 
@@ -16,7 +16,7 @@ describe.each(cautionNames)('the caution %s', (name) => {
   });
 });
 
-test.each(rules)('the rule $id names its cautions, or says hazard and safeguard', ({ data }) => {
+test.each([...rules, ...troubles])('$id names its cautions, or says hazard and safeguard', ({ data }) => {
   for (const caution of data.cautions ?? [])
     if (typeof caution === 'string')
       expect(
@@ -54,4 +54,11 @@ test.each([...lessons, ...rules])('$id: no caution lies in a fold or behind a gu
 test('a rule’s cautions are taken apart into those of the table and its own', () => {
   const own = { hazard: 'It rolls.', safeguard: 'Clamp it.' };
   expect(cautionsOf(['dust', own])).toEqual({ named: ['dust'], own: [own] });
+});
+
+test('the work on some box names its cautions: the saw, the joint, the groove, the lid, the dust', () => {
+  const found = namesInWork();
+  for (const name of ['machines', 'crosscut', 'upright', 'groove', 'keys', 'sawnLid', 'dust'])
+    expect([...found]).toContain(name);
+  for (const name of found) expect(isCautionName(name)).toBe(true);
 });

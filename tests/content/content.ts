@@ -62,3 +62,4 @@ export interface WordRow {
 export const lessons = pagesOf<LessonHead>('lessons');
 export const rules = pagesOf<RuleHead>('rules');
 export const glossary = tableOf<WordRow>('words/glossary.yaml');
+export const troubles = pagesOf<Pick<RuleHead, 'title' | 'cautions'>>('troubles');

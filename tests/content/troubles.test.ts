@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { exampleBox } from '../../src/box/subjects/example.ts';
 import { evaluate, verdicts, wholeModel } from '../../src/box/whole/index.ts';
+import { type RuleCaution, textsOf } from '../../src/prose/cautions.ts';
 import { ruleFigures } from '../../src/prose/rule-figures/index.tsx';
 import { rulesBehind, troublesOfLesson, troublesOfRule } from '../../src/prose/trouble-links.ts';
 import { withPairs } from '../../src/units/pairs.ts';
@@ -27,7 +28,7 @@ interface Trouble {
     readonly rules: readonly { readonly id: string }[];
     readonly lesson?: { readonly id: string };
     readonly figure?: string;
-    readonly cautions: readonly string[];
+    readonly cautions: readonly RuleCaution[];
   };
 }
 const troubles = askContent.troubles as unknown as readonly Trouble[];
@@ -69,7 +70,7 @@ describe.each(troubles)('$id', ({ id, data }) => {
     const texts = [
       data.says,
       ...never,
-      ...cautions,
+      ...textsOf(cautions),
       ...causes.flatMap(({ cause, tell, cure }) => [cause, tell, cure]),
     ];
     for (const text of texts)
