@@ -24,6 +24,7 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'reading-the-board': [{ boardWidth: 100 }, { boardThickness: 40 }],
   'air-and-wood': [{ humidityToday: 60 }, { temperature: 35 }],
   'is-it-square': [{ contentsLength: 200 }, { wall: 12 }, { diagonalsApart: 2 }],
+  'flat-smooth-and-kind': [{ contentsLength: 200 }, { rock: 2 }],
   'a-year-of-a-panel': [{ bottomGap: 1 }, { ringAngle: 90 }, { contentsWidth: 150 }],
 };
 /** Drawn from a published table alone. */

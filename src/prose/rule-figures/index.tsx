@@ -3,6 +3,7 @@ import { bottomLidAndFinish } from './bottom-lid-and-finish.tsx';
 import type { FigureTable } from './figure-of.tsx';
 import { jointsAndGrooves } from './joints-and-grooves.tsx';
 import { sizeAndShape } from './size-and-shape.tsx';
+import { surface } from './surface.tsx';
 import { woodAndStock } from './wood-and-stock.tsx';
 
 export const ruleFigures: FigureTable = {
@@ -10,4 +11,5 @@ export const ruleFigures: FigureTable = {
   ...woodAndStock,
   ...jointsAndGrooves,
   ...bottomLidAndFinish,
+  ...surface,
 };
