@@ -11,7 +11,7 @@ import { said } from '../parts/Quantity.tsx';
 export const glassRange = { low: 0, high: 120e3 } as const;
 /** Inside diameter of the glass, mm. */
 const glassWide = 40;
-const [boxLeft, boxLong, table, glassLeft] = [12, 200, 190, 232] as const;
+const [boxLeft, boxLong, table, glassLeft] = [12, 200, 150, 232] as const;
 /** Drawing units for a mm: the guess is about a box of about this length, mm. */
 const scale = boxLong / 172;
 /** Height of so much in the glass, drawing units. */
@@ -19,7 +19,7 @@ const filled = (volume: number) => (volume / (Math.PI * (glassWide / 2) ** 2)) *
 const middle = glassLeft + (glassWide * scale) / 2;
 export const glassFrame: GuessFrame = {
   width: 350,
-  height: 232,
+  height: 190,
   from: [middle, table],
   to: [middle, table - filled(glassRange.high)],
 };
@@ -86,16 +86,10 @@ export function FinishGlass({ values: v, system, mark, open }: Props) {
             width={right - glassLeft}
             height={table - place(truth)}
           />
-          <path class="truth" d={`M${glassLeft - 8} ${place(truth)}H${right}`} />
-          <NumberLabel
-            class="on-lines"
-            x={glassLeft - 8}
-            y={place(truth) - 14}
-            anchor="end"
-            value={truth}
-            kind="volume"
-            digits={1}
-          />
+
+          <Label class="on-lines" x={middle} y={place(truth) - 12}>
+            {format(truth, 'volume', { system, unit: false, digits: 1 })}
+          </Label>
         </g>
       )}
       {mark !== undefined && (

@@ -8,7 +8,7 @@ import { Drawing } from '../parts/Drawing.tsx';
 import type { GuessFrame } from '../parts/guess-frame.ts';
 import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';
-import { RuleScale } from '../parts/RuleScale.tsx';
+import { FineScale } from './FineScale.tsx';
 
 /** What can be marked, mm. */
 export const rimRange = { low: 0, high: 0.6 } as const;
@@ -53,7 +53,7 @@ export function RimGuess({ values: v, system, mark, open }: Props) {
       }`}
     >
       <path class="wood" d={`M${line(twisted)}V${foot}H${left}Z`} />
-      <path class="thin" d={[1, 2, 3].map((i) => `M${at[i]} ${down(twisted[i]!)}V${foot}`).join('')} />
+      <path class="thin" d={[1, 2, 3].map((i) => `M${at[i]} ${foot}v-22`).join('')} />
       <path class="hidden-line" d={`M${third} ${rim}H${right}`} />
       {open && (
         <g class="arrives">
@@ -61,17 +61,17 @@ export function RimGuess({ values: v, system, mark, open }: Props) {
           <path class="truth" fill="none" d={`M${line(flat)}`} />
           <NumberLabel
             class="on-lid"
-            x={third}
-            y={down(loss) + 18}
+            x={third + 4}
+            y={down(loss) + 20}
+            anchor="end"
             value={loss}
             kind="length"
             as="exact"
-            after=" off"
           />
           <NumberLabel
             class="on-lid"
             x={left + 4}
-            y={down(loss) + 18}
+            y={down(loss) + 20}
             anchor="start"
             value={loss}
             kind="length"
@@ -97,12 +97,7 @@ export function RimGuess({ values: v, system, mark, open }: Props) {
       <Label x={(left + right) / 2} y={foot + 34}>
         corners, once around the rim
       </Label>
-      <RuleScale
-        from={[right + 22, rim]}
-        to={[right + 22, down(rimRange.high)]}
-        length={rimRange.high}
-        system={system}
-      />
+      <FineScale x={right + 14} from={rim} to={down(rimRange.high)} length={rimRange.high} system={system} />
     </Drawing>
   );
 }

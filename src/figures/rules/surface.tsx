@@ -25,7 +25,7 @@ export function RimInARow({ title, rock, loss, flat, times }: RimProps) {
       {flat ? (
         <>
           <Between from={[84, top]} to={[84, top + loss * times]} />
-          <Num of="c" value={loss} as="exact" x={80} y={top + loss * times + 16} />
+          <Num of="c" value={loss} as="exact" x={84} y={10} />
         </>
       ) : (
         <>
@@ -100,17 +100,17 @@ export function TongueSides({ title, play, left, times }: TongueProps) {
   const top = roof + left * times;
   return (
     <Sketch title={title} height={136}>
-      <path class="end" d={`M6 10H104V${roof}H34V${floor}H104V128H6Z`} />
+      <path class="end" d={`M6 10H92V${roof}H34V${floor}H92V128H6Z`} />
       {film > 0 && (
         <>
-          <rect class="lining" x="38" y={top} width="122" height={film} />
-          <rect class="lining" x="38" y={floor - film} width="122" height={film} />
+          <rect class="thing" x="38" y={top} width="122" height={film} />
+          <rect class="thing" x="38" y={floor - film} width="122" height={film} />
         </>
       )}
       <rect class="wood" x="38" y={top + film} width="122" height={(floor - top) / 2 - film - 5} />
       <rect class="wood" x="38" y={(top + floor) / 2 + 5} width="122" height={(floor - top) / 2 - film - 5} />
       <Between from={[130, roof]} to={[130, top]} />
-      <path class="thin" d={`M104 ${roof}H138`} />
+      <path class="thin" d={`M92 ${roof}H138`} />
       <Num of={film > 0 ? 'q' : 'p'} value={left} as="exact" x={134} y={roof - 12} />
     </Sketch>
   );

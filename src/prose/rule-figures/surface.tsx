@@ -33,7 +33,7 @@ export const surface: FigureTable = {
       drawn: <Papers title="Two left out" row={[two!.G_1!, two!.G_2!]} />,
       says: (
         <>
-          Two left out: a step of <N of={two!.value} kind="ratio" />.
+          Two left out: a step of <N of={two!.value} kind="number" digits={2} />.
         </>
       ),
     },

@@ -22,6 +22,22 @@ export const finishChecks: readonly Check<FinishValues>[] = [
   {
     id: 'film-on-a-tongue',
     rule: 'film-on-a-tongue',
+    label: 'play of the lid’s tongue in its thickness, less three coats on both faces',
+    kind: 'length',
+    as: 'fine',
+    applies: (v) => v.kind === 'sliding',
+    of: 'tongueSlipCoated',
+    usual: () => [0, Number.POSITIVE_INFINITY],
+    says: {
+      low: 'Three coats on both faces take more than the play of this tongue.',
+      high: '',
+      inside:
+        'It would still slide, but tighter than makers leave it. Tape the tongue, or plane off what the coats put on.',
+    },
+  },
+  {
+    id: 'film-on-a-tongue-liner',
+    rule: 'film-on-a-tongue',
     label: 'room around the liner on each side, less three coats on liner and lid',
     kind: 'length',
     as: 'fine',

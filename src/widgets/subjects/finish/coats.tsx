@@ -7,7 +7,7 @@ import { coatsThatFit, dryFilm, LEAST_SLIP, PAPER } from '../../../calc/finish/c
 import { COAT, filmBuild, playUnderFilm } from '../../../calc/finish/finish-film.ts';
 import { wetFilm } from '../../../calc/glue/glue.ts';
 import { FilmsOnPaper } from '../../../figures/finish/FilmsOnPaper.tsx';
-import { TongueInGroove } from '../../../figures/finish/TongueFilm.tsx';
+import { TongueInGroove } from '../../../figures/finish/TongueInGroove.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { lab } from '../../lesson/lab-spec.ts';
 

@@ -4,12 +4,13 @@ import { LEAST_SLIP } from '../../../calc/finish/coats.ts';
 import { FinishGlass, glassFrame, glassRange } from '../../../figures/finish/FinishGlass.tsx';
 import { RimGuess, rimFrame, rimRange } from '../../../figures/finish/RimGuess.tsx';
 import { CoarseFace, papers, ScratchPick, scratchesLeft } from '../../../figures/finish/ScratchPick.tsx';
-import { filmFrame, filmRange, filmTaken, TongueFilm } from '../../../figures/finish/TongueFilm.tsx';
+import { filmTaken, TongueFilm } from '../../../figures/finish/TongueFilm.tsx';
+import { filmFrame, filmRange } from '../../../figures/finish/TongueInGroove.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { INCH, type UnitSystem } from '../../../units/index.ts';
 import type { GuessSpec } from '../../lesson/guess-spec.ts';
 
-const Fine = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="fine" />;
+const Exact = ({ of }: { of: number }) => <Quantity value={of} kind="length" as="exact" />;
 
 /** A box for a hand, with a rock that is measured by slips of paper. */
 const rocking = (system: UnitSystem): Partial<Box> => ({
@@ -35,8 +36,8 @@ export const flatSmoothAndKindGuesses: Readonly<Record<string, GuessSpec>> = {
     controls: ['rock'],
     answer: (v) => (
       <>
-        <Fine of={v.rimLoss} />, half of the rock of <Fine of={v.rock} />. The first corner loses as much, the
-        two others nothing.
+        <Exact of={v.rimLoss} />, half of the rock of <Exact of={v.rock} />. The first corner loses as much,
+        the two others nothing.
       </>
     ),
   },
@@ -66,8 +67,8 @@ export const flatSmoothAndKindGuesses: Readonly<Record<string, GuessSpec>> = {
     truth: filmTaken,
     answer: (v) => (
       <>
-        <Fine of={filmTaken()} />, and <Fine of={v.tongueSlipCoated} /> of play is left, where{' '}
-        <Fine of={LEAST_SLIP} /> is the least that makers leave.
+        <Exact of={filmTaken()} />, and <Exact of={v.tongueSlipCoated} /> of play is left, where{' '}
+        <Exact of={LEAST_SLIP} /> is the least that makers leave.
       </>
     ),
   },
