@@ -47,10 +47,12 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'pull-in-the-middle',
     'long-lids-run-short-ones-jam',
     'no-finish-on-running-surfaces',
+    'film-on-a-tongue',
+    'film-on-a-tongue-liner',
   ],
   air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'thickness-squared'],
   board: ['cut-oversize-and-rest'],
-  accuracy: ['step-error-adds-up', 'opposite-walls-from-one-stop', 'diagonals', 'twist'],
+  accuracy: ['step-error-adds-up', 'opposite-walls-from-one-stop', 'diagonals', 'twist', 'sand-the-rim-flat'],
 };
 
 /** The part that a check judges. */
