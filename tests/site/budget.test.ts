@@ -16,6 +16,7 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   'lessons/groove-margins/': { js: 63 },
   'lessons/wood-movement/': { html: 28, js: 71, requests: 19 },
   'lessons/what-a-finish-does/': { js: 70 },
+  'lessons/flat-smooth-and-kind/': { js: 72 },
   'lessons/a-year-of-a-panel/': { html: 26, js: 72 },
   // Every rule is judged; what draws another box than the example, 22 kB, comes when it is asked for.
   'rules/': { html: 34, js: 67 },
