@@ -12,6 +12,8 @@ export interface FinishResults {
   /** Play of a sliding lid's tongue in its thickness with three coats on both its faces, mm, and the coats it bears. */
   readonly tongueSlipCoated: number;
   readonly coatsOnTongue: number;
+  /** Coats that fit on both edges of a sliding lid on the dampest day; NaN where it has no play then. */
+  readonly coatsOnEdges: number;
   /** Room of a lift-off lid on each side with three coats on it and on its liner, mm. */
   readonly lidRoomCoated: number;
   /** Outer faces, mm², and the finish for three brushed coats on them, mm³. */
@@ -45,6 +47,14 @@ export const finishResults: ResultTable<keyof FinishResults, FinishValues> = {
   coatsOnTongue: row(coatsThatFit, () => ({ p: practice.lidSlip, q: LEAST_SLIP, f: coats.f, h: coats.h }), {
     label: 'coats the lid’s tongue bears on both faces',
     kind: 'count',
+    round: 'down',
+    rule: 'film-on-a-tongue',
+    when: slides,
+  }),
+  coatsOnEdges: row(coatsThatFit, (v) => ({ p: v.lidPlayDamp, q: 0, f: coats.f, h: coats.h }), {
+    label: 'coats that fit on the edges of the lid on the dampest day',
+    kind: 'number',
+    digits: 1,
     round: 'down',
     rule: 'film-on-a-tongue',
     when: slides,

@@ -22,17 +22,18 @@ export const finishChecks: readonly Check<FinishValues>[] = [
   {
     id: 'film-on-a-tongue',
     rule: 'film-on-a-tongue',
-    label: 'play of the lid’s tongue in its thickness, less three coats on both faces',
-    kind: 'length',
-    as: 'fine',
+    label: 'coats that fit on the edges of the lid on the dampest day',
+    kind: 'number',
+    digits: 1,
     applies: (v) => v.kind === 'sliding',
-    of: 'tongueSlipCoated',
-    usual: () => [0, Number.POSITIVE_INFINITY],
+    of: 'coatsOnEdges',
+    usual: [3, Number.POSITIVE_INFINITY],
+    unknown: 'On the dampest day this lid has no play to give to a film: look at its play first.',
     says: {
-      low: 'Three coats on both faces take more than the play of this tongue.',
+      low: 'Three coats would take more than the play of its edges on the dampest day. Tape them, or give the lid more play.',
       high: '',
       inside:
-        'It would still slide, but tighter than makers leave it. Tape the tongue, or plane off what the coats put on.',
+        'Beside the lid there is room for a usual finish. In its thickness a tongue bears less: tape it all the same.',
     },
   },
   {
