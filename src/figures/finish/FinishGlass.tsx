@@ -94,7 +94,7 @@ export function FinishGlass({ values: v, system, mark, open }: Props) {
       )}
       {mark !== undefined && (
         <rect
-          class="ghost"
+          class="ghost bare"
           x={glassLeft}
           y={place(mark)}
           width={right - glassLeft}

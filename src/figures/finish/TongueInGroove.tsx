@@ -91,13 +91,13 @@ export function TongueInGroove({
             film
           </Label>
         )}
-        <Label class="on-lid" x={(root + end) / 2 - 40} y={upper + 18}>
+        <Label class="on-lid" x={(root + end) / 2 - 40} y={lower - 18}>
           tongue
         </Label>
       </g>
       {mark !== undefined && (
         <rect
-          class="ghost"
+          class="ghost bare"
           x={root + 8}
           y={lies - mark * enlarged}
           width={end - root - 8}
