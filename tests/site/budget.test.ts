@@ -20,6 +20,7 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   'lessons/a-lid-that-runs/': { js: 65 },
   'lessons/lift-off-and-hinged-lids/': { js: 64 },
   'lessons/what-a-finish-does/': { js: 70 },
+  'lessons/flat-smooth-and-kind/': { js: 72 },
   // Four guesses with figures of their own; the sound is fetched when it is asked for.
   'lessons/the-bottom-you-can-hear/': { html: 26, js: 66 },
   'lessons/a-year-of-a-panel/': { html: 28, js: 72 },

@@ -4,6 +4,7 @@ import { cuttingUp } from './cutting-up.tsx';
 import type { FigureTable } from './figure-of.tsx';
 import { jointsAndGrooves } from './joints-and-grooves.tsx';
 import { sizeAndShape } from './size-and-shape.tsx';
+import { surface } from './surface.tsx';
 import { woodAndStock } from './wood-and-stock.tsx';
 
 export const ruleFigures: FigureTable = {
@@ -12,4 +13,5 @@ export const ruleFigures: FigureTable = {
   ...cuttingUp,
   ...jointsAndGrooves,
   ...bottomLidAndFinish,
+  ...surface,
 };

@@ -54,6 +54,8 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'lift-off-fit',
     'lift-off-fit-rise',
     'no-finish-on-running-surfaces',
+    'film-on-a-tongue',
+    'film-on-a-tongue-liner',
   ],
   air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'thickness-squared'],
   board: ['cut-oversize-and-rest', 'resaw-stock', 'board-length', 'walk-round-order'],
@@ -63,6 +65,7 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'opposite-walls-from-one-stop',
     'diagonals',
     'twist',
+    'sand-the-rim-flat',
   ],
 };
 

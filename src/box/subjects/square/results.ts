@@ -2,6 +2,7 @@
 import { diagonalDifference, endShift, leanFromDiagonals } from '../../../calc/square/diagonals.ts';
 import { endStep, leanOfUnequalWalls, lengthsApart } from '../../../calc/square/ends.ts';
 import { miterGapAdded, miterGapOfLength, miterGapRandom } from '../../../calc/square/miters.ts';
+import { lipAfterRim, rimLoss } from '../../../calc/square/rim.ts';
 import { lidGapOfTwist, twistAngle } from '../../../calc/square/twist.ts';
 import { type ResultTable, rowsOf } from '../../core/result.ts';
 import type { Box } from '../inputs.ts';
@@ -26,6 +27,9 @@ export interface SquareResults {
   /** From the rock as measured: turn of one end against the other, degrees, and the gap under a flat lid, mm. */
   readonly twist: number;
   readonly lidGapOfTwist: number;
+  /** The rim rubbed flat: what comes off at two corners, mm, and the wood then left above the lid's groove there. */
+  readonly rimLoss: number;
+  readonly lipAfterRim: number;
 }
 
 export type SquareValues = Box & SizeResults & SquareResults;
@@ -100,5 +104,19 @@ export const squareResults: ResultTable<keyof SquareResults, V> = {
     when: rocks,
     label: 'gap under a flat lid at two corners',
     rule: 'twist',
+  }),
+  rimLoss: row(rimLoss, (v) => ({ h: v.rock }), {
+    ...gap,
+    when: rocks,
+    label: 'comes off at two corners to make the rim flat',
+    rule: 'sand-the-rim-flat',
+  }),
+  lipAfterRim: row(lipAfterRim, (v) => ({ m: v.lidLip, h: v.rock }), {
+    kind: 'length',
+    digits: 1,
+    round: 'down',
+    when: rocks,
+    label: 'wood then left above the lid’s groove there',
+    rule: 'sand-the-rim-flat',
   }),
 };

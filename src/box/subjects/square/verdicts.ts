@@ -7,6 +7,8 @@ const low = Number.NEGATIVE_INFINITY;
 export const diagonalsAim: NativeRange = { mm: [low, 0.5], inch: [low, 1 / 64] };
 export const diagonalsMost: NativeRange = { mm: [low, 1], inch: [low, 1 / 32] };
 export const rockMost: NativeRange = { mm: [low, 0.2], inch: [low, 0.008] };
+/** Half of the accepted rock comes off at each of two corners. */
+const rimMost: NativeRange = { mm: [low, 0.1], inch: [low, 0.004] };
 
 export const squareChecks: readonly Check<SquareValues>[] = [
   {
@@ -68,6 +70,21 @@ export const squareChecks: readonly Check<SquareValues>[] = [
       low: '',
       high: 'It rocks, and a flat lid touches at two corners. Press it flat while the glue is wet; later, rub the rim on abrasive on a flat plate.',
       inside: 'It stands still enough.',
+    },
+  },
+  {
+    id: 'sand-the-rim-flat',
+    rule: 'sand-the-rim-flat',
+    label: 'comes off at two corners to make the rim flat',
+    kind: 'length',
+    as: 'fine',
+    applies: (v) => v.rock > 0,
+    of: 'rimLoss',
+    usual: rimMost,
+    says: {
+      low: '',
+      high: 'That is much to rub off, and the groove of the lid does not come along: look at the wood left above it first. Feet, one of them shorter, spare the rim.',
+      inside: 'A little rubbing on the plate makes it flat, and the rim stays level with its grooves.',
     },
   },
 ];
