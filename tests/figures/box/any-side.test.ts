@@ -126,7 +126,9 @@ describe.each(kinds)('a box of kind %s', (kind) => {
         const block = W * H * x + L * H * y + L * W * z;
         // Over the front of a sliding lid nothing stands: there one sees past the block's upper edge.
         expect(covered / block).toBeGreaterThan(kind === 'sliding' ? 0.93 : 0.985);
-        expect(covered / block).toBeLessThan(1.0001);
+        // Seen almost along the table, rim and bottom are lines, and a seam between two faces counts twice: 0.03 % at most
+        // of 2,700 boxes at random.
+        expect(covered / block).toBeLessThan(1.0005);
       }),
       { numRuns: 60 },
     );
