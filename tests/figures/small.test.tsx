@@ -23,6 +23,7 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'joint-spacing': [{ fingerWidth: 6 }, { wall: 12 }],
   'reading-the-board': [{ boardWidth: 100 }, { boardThickness: 40 }],
   'air-and-wood': [{ humidityToday: 60 }, { temperature: 35 }],
+  'glue-up-without-surprises': [{ contentsLength: 200 }, { wall: 12 }],
   'is-it-square': [{ contentsLength: 200 }, { wall: 12 }, { diagonalsApart: 2 }],
   'a-year-of-a-panel': [{ bottomGap: 1 }, { ringAngle: 90 }, { contentsWidth: 150 }],
 };

@@ -3,6 +3,7 @@ import { verdictsOf } from '../core/verdict.ts';
 import { air } from '../subjects/air/subject.ts';
 import { bottom } from '../subjects/bottom/subject.ts';
 import { finish } from '../subjects/finish/subject.ts';
+import { glue } from '../subjects/glue/subject.ts';
 import { grooves } from '../subjects/grooves/subject.ts';
 import type { Box } from '../subjects/inputs.ts';
 import { joints } from '../subjects/joints/subject.ts';
@@ -27,6 +28,7 @@ export const subjects = {
   lid,
   joints,
   grooves,
+  glue,
   square,
   finish,
 } satisfies Partial<Record<SubjectName, unknown>>;

@@ -1,6 +1,7 @@
 /** The figure of each rule that has one. */
 import { bottomLidAndFinish } from './bottom-lid-and-finish.tsx';
 import type { FigureTable } from './figure-of.tsx';
+import { glueUp } from './glue-up.tsx';
 import { jointsAndGrooves } from './joints-and-grooves.tsx';
 import { sizeAndShape } from './size-and-shape.tsx';
 import { woodAndStock } from './wood-and-stock.tsx';
@@ -10,4 +11,5 @@ export const ruleFigures: FigureTable = {
   ...woodAndStock,
   ...jointsAndGrooves,
   ...bottomLidAndFinish,
+  ...glueUp,
 };
