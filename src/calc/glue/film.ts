@@ -80,7 +80,7 @@ export const squeezeOut = relation({
     w_2: { ...w, name: 'film that stays in the joint' },
   },
   rangesGiven: ({ w_1 }) => ({ w_2: [0.01, w_1] }),
-  expression: 'A (w_1 - w_2)',
+  expression: 'A * (w_1 - w_2)',
   compute: ({ A, w_1, w_2 }) => A * (w_1 - w_2),
   evidence: 'geometry',
   source: 'What the thinner film no longer holds has to go somewhere.',

@@ -47,7 +47,12 @@ export function ClockGuess({ values: v, mark, open }: Props) {
         wet={open}
       />
       {open && (
-        <Label class="on-lines arrives" x={Math.min(on.x(end), on.right - 40)} y={164}>
+        <Label
+          class="on-lines arrives"
+          x={end < 14 ? on.x(end) + 8 : on.right}
+          y={end < 14 ? 141 : 116}
+          anchor={end < 14 ? 'start' : 'end'}
+        >
           {`${said(end, 'number', { digits: 1 })} minutes`}
         </Label>
       )}

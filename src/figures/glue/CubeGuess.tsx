@@ -32,6 +32,9 @@ interface Props {
 
 export function CubeGuess({ values: v, system, mark, open }: Props) {
   const { jointedHeight: height, wall, glueCube: edge } = v;
+  const side = edge * scale;
+  /** How far the cube's other faces are drawn back. */
+  const deep = side * 0.35;
   const square = (side: number) => ({
     x: cube,
     y: foot - side * scale,
@@ -61,21 +64,26 @@ export function CubeGuess({ values: v, system, mark, open }: Props) {
       ))}
       <Dimension from={[left - 14, foot - height * scale]} to={[left - 14, foot]} value={height} text={13} />
       <path class="thin" d={`M${left} ${foot}H340`} />
-      <Label x={cube} y={foot - cubeRange.high * scale - 18} anchor="start">
-        {open ? 'glue, same scale' : 'glue: how large?'}
-      </Label>
-      {open && (
+      {open ? (
         <g class="arrives">
           <rect class="thing" {...square(edge)} />
+          <path
+            class="thing"
+            d={`M${cube} ${foot - side}l${deep} ${-deep}h${side}v${side}l${-deep} ${deep}v${-side}zM${cube + side} ${foot - side}l${deep} ${-deep}`}
+          />
           <NumberLabel
             class="on-lines"
-            x={cube + edge * scale + 8}
-            y={foot - (edge * scale) / 2}
+            x={cube + side + deep + 8}
+            y={foot - side / 2 - 6}
             anchor="start"
             value={edge}
             kind="length"
           />
         </g>
+      ) : (
+        <Label x={cube} y={foot - cubeRange.high * scale - 18} anchor="start">
+          glue, same scale
+        </Label>
       )}
       {mark !== undefined && (
         <path class="ghost" d={`M${cube} ${foot}h${mark * scale}v${-mark * scale}h${-mark * scale}z`} />

@@ -15,12 +15,12 @@ export const forceRange = { low: 0, high: 2000 } as const;
 const bucket = 98;
 /** 100 lbf, N. */
 const hundredPounds = 444.82;
-const on = axesOn({ left: 18, right: 334, top: 180, bottom: 252 }, [0, forceRange.high], [0, 1]);
+const on = axesOn({ left: 18, right: 316, top: 180, bottom: 252 }, [0, forceRange.high], [0, 1]);
 export const forceFrame: GuessFrame = {
   width: 350,
   height: 284,
-  from: [on.left, on.bottom - 34],
-  to: [on.right, on.bottom - 34],
+  from: [on.left, on.bottom - 64],
+  to: [on.right, on.bottom - 64],
 };
 const place = (force: number) => placeIn(forceFrame, forceRange, force)[0];
 
@@ -86,20 +86,20 @@ export function ForceGuess({ values: v, system, mark, open }: Props) {
         <g class="arrives">
           <path
             class="curve"
-            d={`M${place(Math.min(force, forceRange.high))} ${on.bottom - 44}V${on.bottom}`}
+            d={`M${place(Math.min(force, forceRange.high))} ${on.bottom - 64}V${on.bottom}`}
           />
           <NumberLabel
             x={Math.min(place(force), on.right - 30)}
-            y={on.bottom - 56}
+            y={on.bottom - 78}
             value={force}
             kind="force"
             digits={0}
           />
         </g>
       )}
-      {mark !== undefined && <path class="ghost bare" d={`M${place(mark)} ${on.bottom - 44}V${on.bottom}`} />}
+      {mark !== undefined && <path class="ghost bare" d={`M${place(mark)} ${on.bottom - 64}V${on.bottom}`} />}
       {!open && (
-        <Label x={place(bucket) + 8} y={on.bottom - 46} anchor="start">
+        <Label x={place(bucket) + 8} y={on.bottom - 12} anchor="start">
           one bucket of water
         </Label>
       )}

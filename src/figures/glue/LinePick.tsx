@@ -1,7 +1,7 @@
 /** The face of a wall across a glue line, leveled the day after; what it looks like a month later is picked. */
 import type { Values } from '../../box/whole/index.ts';
 import { Drawing } from '../parts/Drawing.tsx';
-import { Label, NumberLabel } from '../parts/Label.tsx';
+import { Label } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';
 import { bell } from './glue-line.ts';
 
@@ -57,7 +57,7 @@ export function LinePick({ values: v, option, open }: { values: Values; option: 
   const truth = open && option === lineOption(v);
   return (
     <Drawing
-      view={[0, 0, 150, 84]}
+      view={[0, 12, 150, 72]}
       title="The face a month later"
       description={
         truth ? `It lies ${said(v.sunkNextDay, 'length', { as: 'fine' })} deep.` : 'One of three shapes.'
@@ -68,18 +68,6 @@ export function LinePick({ values: v, option, open }: { values: Values; option: 
         d={`M${left} 76L${face(v, middle, top, across, drawn * (heights[option] ?? 0))}L${right} 76`}
       />
       <path class="curve" d={`M${middle} ${top - drawn * (heights[option] ?? 0)}V76`} />
-      {truth && (
-        <NumberLabel
-          class="arrives"
-          x={middle}
-          y={12}
-          value={v.sunkNextDay}
-          kind="length"
-          as="exact"
-          digits={2}
-          after=" deep"
-        />
-      )}
     </Drawing>
   );
 }

@@ -7,12 +7,12 @@ import { AxisLines, Ticks } from '../plot/Axis.tsx';
 import { axesOn, band, curve, evenly, Plot, type Span, Zone } from '../plot/Plot.tsx';
 import { creepOf, sinksAfter } from './glue-line.ts';
 
-/** Days of the plot; leveled before the first half day the formula says nothing. */
-const days: Span = [0.5, 14];
+/** Days of the plot; before the first day no joint is leveled. */
+const days: Span = [1, 14];
 /** Days that are usual for show work: common practice. */
 const usualDays: Span = [3, 7];
 /** Ends of the upright axis, mm. */
-const depths = [0.02, 0.05, 0.1, 0.2, 0.5] as const;
+const depths = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5] as const;
 
 export function SunkenCourse({ values: v }: { values: Values & { readonly daysWaited: number } }) {
   const { low, middle, high } = creepOf(v);

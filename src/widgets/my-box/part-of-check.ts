@@ -21,6 +21,8 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'no-sliver-at-the-edge-lid',
     'front-ends-with-a-finger',
     'finger-fit',
+    'thin-even-film',
+    'wait-for-the-glue-water',
     'long-grain-to-long-grain',
   ],
   grooves: [
@@ -48,7 +50,13 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'long-lids-run-short-ones-jam',
     'no-finish-on-running-surfaces',
   ],
-  air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'thickness-squared'],
+  air: [
+    'low-movement-wood-first',
+    'build-in-the-middle',
+    'write-the-humidity',
+    'thickness-squared',
+    'clamp-time-and-warmth',
+  ],
   board: ['cut-oversize-and-rest'],
   accuracy: ['step-error-adds-up', 'opposite-walls-from-one-stop', 'diagonals', 'twist'],
 };

@@ -56,8 +56,8 @@ export const glueUpGuesses: Readonly<Record<string, GuessSpec>> = {
     controls: ['fingerWidth'],
     answer: (v) => (
       <>
-        A cube of <Quantity value={v.glueCube} kind="length" />, about as thick as a wall. More of it only
-        runs out.
+        A cube of <Quantity value={v.glueCube} kind="length" />
+        {Math.abs(v.glueCube / v.wall - 1) < 0.15 && ', about as thick as a wall'}. More of it only runs out.
       </>
     ),
   },

@@ -65,7 +65,7 @@ const clock = lab({
 
 const wait = {
   daysWaited: number('days from gluing to leveling', 'days', {
-    low: 0.5,
+    low: 1,
     high: 14,
     step: 0.5,
     digits: 1,
@@ -75,6 +75,8 @@ const wait = {
 type Waited = Values & InputsOf<typeof wait>;
 const waited = rowsOf<Waited>();
 const rule = 'wait-for-the-glue-water';
+/** Less than what is printed of a small length, mm. */
+const nothing = 0.005;
 
 const sunkenCourse = lab({
   title: 'When the line lies still',
@@ -106,12 +108,18 @@ const sunkenCourse = lab({
           refused:
             'The tables have no density for this wood, so how fast its water leaves is not known here.',
         },
-  says: (v) => (
-    <>
-      Leveled after <Quantity value={v.daysWaited} kind="days" digits={1} />, the line will sink by about{' '}
-      <Quantity value={sinksAfter(v, v.daysWaited)} kind="length" as="fine" /> on each face.
-    </>
-  ),
+  says: (v) => {
+    const deep = sinksAfter(v, v.daysWaited);
+    const after = <Quantity value={v.daysWaited} kind="days" digits={1} />;
+    return deep < nothing ? (
+      <>Leveled after {after}, next to nothing is left to sink.</>
+    ) : (
+      <>
+        Leveled after {after}, the line will sink by about <Quantity value={deep} kind="length" as="fine" />{' '}
+        on each face.
+      </>
+    );
+  },
 });
 
 export const lesson = {
