@@ -26,8 +26,8 @@ const D = { name: 'diffusion coefficient', unit: 'mm^2/day', range: [0.5, 20] } 
 /** Moisture that the glue has added at its line, % points. */
 export const waterAtLine = relation({
   id: 'glue-water-at-line',
-  title: 'Moisture that the glue has added at its line',
-  result: { symbol: 'dM', tex: '\\Delta M', name: 'moisture added at the line', unit: '%', points: true },
+  title: 'Rise in moisture at the glue line',
+  result: { symbol: 'dM', tex: '\\Delta M', name: 'rise in moisture at the line', unit: '%', points: true },
   inputs: {
     s: { name: 'spread', unit: 'g/m^2', range: [50, 400] },
     k: { name: 'share of water in the glue', unit: '1', range: [0, 0.7] },
@@ -52,7 +52,7 @@ export const sunkenLine = relation({
   inputs: {
     T: { name: 'thickness of the wall', unit: 'mm', range: [1, 60] },
     C: { name: 'movement per 1 % moisture content', unit: '1', range: [0.0001, 0.006] },
-    dM: { name: 'moisture added at the line', unit: '%', points: true, range: [0, 25], tex: '\\Delta M' },
+    dM: { name: 'rise in moisture at the line', unit: '%', points: true, range: [0, 25], tex: '\\Delta M' },
   },
   expression: 'T C dM / 2',
   compute: ({ T, C, dM }) => (T * C * dM) / 2,

@@ -27,6 +27,8 @@ export function SunkenCourse({ values: v }: { values: Values & { readonly daysWa
   const now = sinksAfter(v, v.daysWaited);
   const at = Math.min(v.daysWaited, days[1]);
   const right = on.x(at) < 210;
+  /** Above the band, so that the number stands on no line. */
+  const above = Math.max(sinksAfter(v, at, low), sinksAfter(v, at, high));
   return (
     <Drawing
       view={[0, 0, 350, 242]}
@@ -48,8 +50,8 @@ export function SunkenCourse({ values: v }: { values: Values & { readonly daysWa
       <circle class="ready" cx={on.x(at)} cy={on.y(Math.min(now, deep))} r="5" />
       <NumberLabel
         class="on-lines"
-        x={on.x(at) + (right ? 11 : -11)}
-        y={on.y(Math.min(now, deep)) - 14}
+        x={on.x(at) + (right ? 4 : -4)}
+        y={on.y(Math.min(above, deep)) - (at > 3 ? 16 : 8)}
         anchor={right ? 'start' : 'end'}
         value={now}
         kind="length"

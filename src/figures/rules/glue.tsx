@@ -54,22 +54,22 @@ export function WaterReach({ title, reach }: { title: string; reach: number }) {
   );
 }
 
-/** Height of the corner whose glue is pressed out, and thickness of its walls, mm: those of the rule's example. */
-const corner = { high: 56, wall: 8 } as const;
+/** Height of the corner whose glue is pressed out, mm: that of the rule's example. */
+const cornerHeight = 56;
 
-/** The inside of a corner from above, with the half of its squeeze-out that lands there; mm³. */
+/** The inside of a corner from above, near by, with the half of its squeeze-out that lands there; mm³. */
 export function SqueezedOut({ title, volume }: { title: string; volume: number }) {
-  const scale = 6;
-  const t = corner.wall * scale;
+  const scale = 26;
   /** A quarter of a round bar along the corner. */
-  const r = Math.sqrt((4 * (volume / 2)) / (corner.high * Math.PI)) * scale;
-  const [x, y] = [26, 10];
+  const r = Math.sqrt((4 * (volume / 2)) / (cornerHeight * Math.PI)) * scale;
+  const [x, y] = [60, 46];
   return (
     <Sketch title={title} height={112}>
-      <path class="wood" d={`M${x} ${y}H158V${y + t}H${x + t}V104H${x}Z`} />
-      <path class="curve" d={`M${x + t} ${y}V${y + t}`} />
-      <path class="thing" d={`M${x + t} ${y + t}h${r}a${r} ${r} 0 0 1 ${-r} ${r}z`} />
-      <Word of="inside" x={x + t + 46} y={y + t + 30} />
+      <path class="wood" d={`M14 6H${x}V106H14Z`} />
+      <path class="wood" d={`M${x} 6H154V${y}H${x}Z`} />
+      <path class="curve" d={`M${x} 6V${y}`} />
+      <path class="thing" d={`M${x} ${y}h${r}a${r} ${r} 0 0 1 ${-r} ${r}z`} />
+      <Word of="inside" x={x + 56} y={y + 40} />
     </Sketch>
   );
 }

@@ -137,8 +137,8 @@ export const glueResults: ResultTable<keyof GlueResults, V> = {
     kind: 'days',
     rule: 'wait-for-the-glue-water',
   }),
-  waterNextDay: water('moisture at the glue line after a day', 1),
-  waterNextWeek: water('moisture at the glue line after a week', 7),
+  waterNextDay: water('rise in moisture at the glue line after a day', 1),
+  waterNextWeek: water('rise in moisture at the glue line after a week', 7),
   sunkNextDay: sunk('line sinks on each face, leveled after a day', 'waterNextDay'),
   sunkNextWeek: sunk('line sinks on each face, leveled after a week', 'waterNextWeek'),
 };

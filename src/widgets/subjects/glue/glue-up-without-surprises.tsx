@@ -85,7 +85,7 @@ const sunkenCourse = lab({
   controls: ['daysWaited', 'wall', 'species'],
   results: [
     waited(waterAtLine, (v) => waterGiven(v, v.daysWaited), {
-      label: 'moisture the glue has added at its line',
+      label: 'rise in moisture at the glue line',
       kind: 'points',
       digits: 2,
       rule,
