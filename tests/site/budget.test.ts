@@ -11,21 +11,24 @@ const kB = 1000;
 const lesson = { html: 21, css: 9, js: 59, fonts: 30, requests: 17 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { html: 27, js: 74, requests: 18 },
+  'lessons/reading-the-board/': { html: 27, js: 75, requests: 18 },
   'lessons/wall-thickness/': { html: 22 },
+  'lessons/joint-spacing/': { js: 63 },
+  'lessons/is-it-square/': { js: 63 },
+  'lessons/glue-up-without-surprises/': { html: 22, js: 68 },
   'lessons/groove-margins/': { js: 63 },
   'lessons/wood-movement/': { html: 28, js: 71, requests: 19 },
   'lessons/what-a-finish-does/': { js: 70 },
-  'lessons/a-year-of-a-panel/': { html: 26, js: 72 },
+  'lessons/a-year-of-a-panel/': { html: 27, js: 73 },
   // Every rule is judged; what draws another box than the example, 22 kB, comes when it is asked for.
-  'rules/': { html: 34, js: 67 },
-  'troubles/': { js: 67 },
+  'rules/': { html: 37, js: 70 },
+  'troubles/': { js: 70 },
   // Letters of formulas.
   'rules/write-the-humidity/': { fonts: 40 },
-  'my-box/': { css: 10, js: 104, requests: 20 },
+  'my-box/': { css: 10, js: 107, requests: 20 },
   // The sheet draws every step, and its own code.
-  'build-sheet/': { js: 123, requests: 23 },
-  'templates/': { js: 111, requests: 21 },
+  'build-sheet/': { js: 126, requests: 23 },
+  'templates/': { js: 114, requests: 21 },
   'woods/': { js: 64 },
 };
 
