@@ -36,7 +36,7 @@ export const glueUp: FigureTable = {
   'inside-faces-first': ([much, little]) => [
     {
       drawn: <SqueezedOut title="Spread thick" volume={much!.value} />,
-      says: 'Spread thick: half of what is pressed out lands inside. Drawn near by.',
+      says: 'Spread thick: half of what is pressed out lands inside. Drawn large.',
     },
     {
       drawn: <SqueezedOut title="Spread thin" volume={little!.value} />,
