@@ -9,16 +9,12 @@ import { subjectNames } from '../box/subjects/names.ts';
 const together: readonly (readonly string[])[] = [
   ['size', 'proportion'],
   ['walls', 'bottom', 'grooves'],
-  ['joints', 'square'],
+  ['joints', 'glue', 'square'],
   ['lid', 'finish'],
 ];
 const shelfOf = (name: string) => together.find((set) => set.includes(name)) ?? [name];
 /** A shelf stands where its last subject does: it would take along what an earlier one of its own imports. */
-const shelves = subjectNames
-  .map(shelfOf)
-  .filter((shelf, at) => shelf.at(-1) === subjectNames[at])
-  // Glue is reckoned for the order of work alone, and goes with it.
-  .filter(([name]) => name !== 'glue');
+const shelves = subjectNames.map(shelfOf).filter((shelf, at) => shelf.at(-1) === subjectNames[at]);
 
 const sources = (...paths: string[]) =>
   new RegExp(`[\\\\/]src[\\\\/](${paths.join('|').replaceAll('/', '[\\\\/]')})[\\\\/]`);

@@ -28,6 +28,7 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'thickness-from-thickness': [{ boardThickness: 40 }, { kerf: 1 }],
   'grain-round-the-corner': [{ contentsLength: 200 }, { wallsFrom: 'bookmatched' }],
   'air-and-wood': [{ humidityToday: 60 }, { temperature: 35 }],
+  'glue-up-without-surprises': [{ contentsLength: 200 }, { wall: 12 }],
   'is-it-square': [{ contentsLength: 200 }, { wall: 12 }, { diagonalsApart: 2 }],
   'a-lid-that-runs': [{ contentsLength: 200 }, { wall: 12 }, { lidPlay: 6 }],
   'lift-off-and-hinged-lids': [{ lidHeight: 30 }, { hingeLength: 15 }, { wall: 12 }],

@@ -4,6 +4,7 @@ import { air } from '../subjects/air/subject.ts';
 import { board } from '../subjects/board/subject.ts';
 import { bottom } from '../subjects/bottom/subject.ts';
 import { finish } from '../subjects/finish/subject.ts';
+import { glue } from '../subjects/glue/subject.ts';
 import { grooves } from '../subjects/grooves/subject.ts';
 import type { Box } from '../subjects/inputs.ts';
 import { joints } from '../subjects/joints/subject.ts';
@@ -29,6 +30,7 @@ export const subjects = {
   lid,
   joints,
   grooves,
+  glue,
   square,
   finish,
 } satisfies Partial<Record<SubjectName, unknown>>;

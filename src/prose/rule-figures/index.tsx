@@ -2,6 +2,7 @@
 import { bottomLidAndFinish } from './bottom-lid-and-finish.tsx';
 import { cuttingUp } from './cutting-up.tsx';
 import type { FigureTable } from './figure-of.tsx';
+import { glueUp } from './glue-up.tsx';
 import { jointsAndGrooves } from './joints-and-grooves.tsx';
 import { sizeAndShape } from './size-and-shape.tsx';
 import { surface } from './surface.tsx';
@@ -14,4 +15,5 @@ export const ruleFigures: FigureTable = {
   ...jointsAndGrooves,
   ...bottomLidAndFinish,
   ...surface,
+  ...glueUp,
 };

@@ -33,6 +33,7 @@ function glueAndFinish({ work }: Own): Entry[] {
       path,
       says: say`On ${{ value: clampedArea, kind: 'area' }}, by ${force.known}. Tape or a strap gives far less and holds where the joint fits.`,
       asked: ['clamp pressure', 'how hard to clamp', 'clamping force'],
+      rule: 'thin-even-film',
       number: () => range(force, 'force', 0),
     },
     {

@@ -25,6 +25,8 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'no-sliver-at-the-edge-lid',
     'front-ends-with-a-finger',
     'finger-fit',
+    'thin-even-film',
+    'wait-for-the-glue-water',
     'long-grain-to-long-grain',
   ],
   grooves: [
@@ -57,7 +59,13 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'film-on-a-tongue',
     'film-on-a-tongue-liner',
   ],
-  air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'thickness-squared'],
+  air: [
+    'low-movement-wood-first',
+    'build-in-the-middle',
+    'write-the-humidity',
+    'thickness-squared',
+    'clamp-time-and-warmth',
+  ],
   board: ['cut-oversize-and-rest', 'resaw-stock', 'board-length', 'walk-round-order'],
   accuracy: [
     'check-blade-and-fence',
