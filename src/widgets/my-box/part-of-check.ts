@@ -48,6 +48,7 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'quarter-sawn-for-lids',
     'lid-clearance',
     'lid-engagement',
+    'rattles-are-cured-in-thickness',
     'pull-in-the-middle',
     'long-lids-run-short-ones-jam',
     'lid-line',
@@ -55,7 +56,7 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
     'lift-off-fit-rise',
     'no-finish-on-running-surfaces',
   ],
-  air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'thickness-squared'],
+  air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'care', 'thickness-squared'],
   board: ['cut-oversize-and-rest', 'resaw-stock', 'board-length', 'walk-round-order'],
   accuracy: ['step-error-adds-up', 'opposite-walls-from-one-stop', 'diagonals', 'twist'],
 };
