@@ -326,7 +326,7 @@ export const bottomLidAndFinish: FigureTable = {
       says: 'Before, crept to the other side.',
     },
     {
-      drawn: <EdgeInGroove title="After the move" depth={crept!.g!} play={after!.value} held />,
+      drawn: <EdgeInGroove title="After the move" depth={crept!.g!} play={after!.value} />,
       says: (
         <>
           In the drier house <N of={crept!.value} as="exact" /> are still held.
