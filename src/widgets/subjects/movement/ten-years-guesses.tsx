@@ -93,7 +93,12 @@ export const tenYearsGuesses: Readonly<Record<string, GuessSpec>> = {
       sizeFrom: 'inside',
       ...(system === 'mm'
         ? { wantedWidth: 192, grooveDepth: 5, bottomGap: 1, wall: 10 }
-        : { wantedWidth: 7.5625 * INCH, grooveDepth: INCH / 4, bottomGap: INCH / 32, wall: INCH / 2 }),
+        : {
+            wantedWidth: 7.6875 * INCH,
+            grooveDepth: (3 / 16) * INCH,
+            bottomGap: INCH / 32,
+            wall: (3 / 8) * INCH,
+          }),
     }),
     figure: MovedGuess,
     frame: movedFrame,
