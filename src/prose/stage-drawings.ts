@@ -19,4 +19,5 @@ export const stageDrawings: Readonly<Partial<Record<(typeof stages)[number], Sma
   lid: smallDrawings['wood-movement'],
   'glue-up': StageGlueUp,
   'surface and finish': smallDrawings['what-a-finish-does'],
+  care: smallDrawings['ten-years'],
 };

@@ -44,7 +44,8 @@ test.each(checks.filter(declared).map((check) => [check.id, check] as const))(
       for (const end of isNative(range) ? range[system] : range)
         if (Number.isFinite(end))
           expect(
-            written.some((number) => Math.abs(number * scale - end) < 1e-9),
+            // A share is written as a fraction or in percent.
+            written.some((number) => [number, number * scale].some((one) => Math.abs(one - end) < 1e-9)),
             `${end} is not in “${text}”`,
           ).toBe(true);
     }

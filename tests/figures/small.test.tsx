@@ -34,6 +34,7 @@ const moves: Readonly<Record<string, readonly Partial<Box>[]>> = {
   'lift-off-and-hinged-lids': [{ lidHeight: 30 }, { hingeLength: 15 }, { wall: 12 }],
   'the-bottom-you-can-hear': [{ bottomThickness: 4 }, { contentsLength: 200 }],
   'flat-smooth-and-kind': [{ contentsLength: 200 }, { rock: 2 }],
+  'ten-years': [{ humidityDamp: 80 }, { ringAngle: 90 }, { lidPlay: 2 }],
   'a-year-of-a-panel': [{ bottomGap: 1 }, { ringAngle: 90 }, { contentsWidth: 150 }],
 };
 /** Drawn from a published table alone. */

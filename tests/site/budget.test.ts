@@ -26,6 +26,8 @@ const heavier: Record<string, Partial<typeof lesson>> = {
   'lessons/flat-smooth-and-kind/': { js: 72 },
   // Four guesses with figures of their own; the sound is fetched when it is asked for.
   'lessons/the-bottom-you-can-hear/': { html: 26, js: 66 },
+  // Four guesses and three labs with figures of their own.
+  'lessons/ten-years/': { html: 26, js: 73 },
   'lessons/a-year-of-a-panel/': { html: 28, js: 72 },
   // Every rule is judged; what draws another box than the example, 22 kB, comes when it is asked for.
   'troubles/': { js: 67 },

@@ -11,11 +11,11 @@ import { Label, NumberLabel } from '../parts/Label.tsx';
 import { said } from '../parts/Quantity.tsx';
 
 /** Magnified edge: solid wood beside the groove, the groove, and the height of wall, groove and panel. */
-const edge = { stub: 10, groove: 40, wall: 32, slot: 18, panel: 14 } as const;
-const column = { width: 168, lefts: [0, 182] } as const;
+export const edge = { stub: 10, groove: 40, wall: 32, slot: 18, panel: 14 } as const;
+export const column = { width: 168, lefts: [0, 182] } as const;
 
 /** One state in one column: two walls, the panel with its middle cut out, and the gap in numbers. */
-function Edges({
+export function Edges({
   x,
   y,
   near,

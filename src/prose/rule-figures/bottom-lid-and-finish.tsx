@@ -307,6 +307,49 @@ export const bottomLidAndFinish: FigureTable = {
       ),
     },
   ],
+  care: ([kept, left]) =>
+    [kept!, left!].map(({ D = 0, value }, i) => ({
+      drawn: (
+        <GrowingStrip
+          title={i === 0 ? 'Air kept even' : 'A heated house'}
+          width={D}
+          growth={value}
+          times={10}
+        />
+      ),
+      says:
+        i === 0 ? 'Kept between 40 and 55 %: its year, drawn 10 times.' : 'From 30 to 60 %, twice as much.',
+    })),
+  'before-you-move-house': ([after, , crept]) => [
+    {
+      drawn: <EdgeInGroove title="Before the move" depth={crept!.g!} play={after!.p!} held />,
+      says: 'Before, crept to the other side.',
+    },
+    {
+      drawn: <EdgeInGroove title="After the move" depth={crept!.g!} play={after!.value} />,
+      says: (
+        <>
+          In the drier house <N of={crept!.value} as="exact" /> are still held.
+        </>
+      ),
+    },
+  ],
+  'rattles-are-cured-in-thickness': ([, thick, wide]) => [
+    {
+      drawn: (
+        <Bars
+          title="What a lid moves by in a year"
+          kind="length"
+          digits={2}
+          bars={[
+            { words: 'width W', size: wide!.D!, value: wide!.value },
+            { words: 'thickness T', size: thick!.T!, value: thick!.value },
+          ]}
+        />
+      ),
+      says: 'A flat-sawn lid over 4 points of moisture: its width, and its thickness.',
+    },
+  ],
   'no-finish-on-running-surfaces': ([coats]) => [
     {
       drawn: <EdgeInGroove title="Bare" depth={4} play={0.5} of="" />,

@@ -192,6 +192,15 @@ describe('the verdicts', () => {
     ['lid held on the driest day', { lidGrooveDepth: 3 }, 'unusual'],
     ['growth rings', { ringAngle: 45 }, 'usual'],
     ['moisture of the wood today', { humidityToday: 32 }, 'unusual'],
+    ['humidity today', { humidityToday: 45 }, 'usual'],
+    ['humidity today', { humidityToday: 58 }, 'unusual'],
+    ['movement of the lid’s edge in its thickness', {}, 'usual'],
+    // 15 mm of beech with upright rings: 0.00431 a point, 4.8 points, 0.3 mm.
+    [
+      'movement of the lid’s edge in its thickness',
+      { species: 'american-beech', ringAngle: 90, lidThickness: 15 },
+      'unusual',
+    ],
     ['movement of 100 mm', { species: 'american-beech' }, 'unusual'],
     ['yearly movement of the glued bottom', { bottomFit: 'glued' }, 'unusual'],
     [

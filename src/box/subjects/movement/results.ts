@@ -12,6 +12,7 @@ import { plywoodCoefficient, plywoodRange } from '../../../calc/movement/lengthw
 import * as movement from '../../../calc/movement/movement.ts';
 import * as panel from '../../../calc/movement/panel.ts';
 import * as play from '../../../calc/movement/panel-play.ts';
+import * as repair from '../../../calc/movement/repair.ts';
 import { INCH } from '../../../units/index.ts';
 import { practice } from '../../core/practice.ts';
 import { choiceOf, type Result, type ResultTable, rowsOf, type Say } from '../../core/result.ts';
@@ -47,6 +48,8 @@ export interface MovementResults {
   readonly lidLength: number;
   /** Of the lid's edge in its groove. */
   readonly lidTongue: number;
+  /** How far that thickness moves over the year, solid wood, 6 to 14 % MC. */
+  readonly lidThicknessYear: number;
   readonly lidPlayToday: number;
   readonly lidSwelling: number;
   readonly lidShrinking: number;
@@ -298,6 +301,23 @@ export const movementResults: ResultTable<keyof MovementResults, V> = {
     play.thicknessInGroove,
     (v) => ({ d: v.lidThickness, s: practice.lidSlip }),
     say('lid', 'thickness of the lid’s edge in its groove', cut),
+  ),
+  lidThicknessYear: row(
+    repair.thicknessOverYear,
+    (v) => ({
+      T: v.lidTongue,
+      C_t: movement.movementOfThickness.compute({
+        e_T: v.tangentialCoefficient,
+        e_R: v.radialCoefficient,
+        theta: v.ringAngle,
+      }),
+      M_d: v.moistureDry,
+      M_w: v.moistureDamp,
+    }),
+    say('lid', 'movement of the lid’s edge in its thickness over the year', {
+      rule: 'rattles-are-cured-in-thickness',
+      when: (v) => !isPlywood('lid', v),
+    }),
   ),
   lidPlayToday: today('lid', 'play of the lid today, both sides'),
   lidSwelling: change(

@@ -2,6 +2,7 @@
 import { panelPractice } from '../../../calc/movement/panel.ts';
 import { format } from '../../../units/index.ts';
 import type { Check } from '../../core/verdict.ts';
+import { careChecks } from './care.ts';
 import { gapsChecks } from './gaps.ts';
 import type { MovementValues } from './results.ts';
 
@@ -80,4 +81,5 @@ export const movementChecks: readonly Check<MovementValues>[] = [
     },
   }),
   ...gapsChecks,
+  ...careChecks,
 ];
