@@ -1,13 +1,14 @@
 /** Answers judged: what is right is never a slip, every slip is recognized, and each has words of its own. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { NumberAsked } from '../../src/exercises/core/exercise.ts';
+import { type NumberAsked, write } from '../../src/exercises/core/exercise.ts';
 import { isMissing, rulesToPick, stagesOf } from '../../src/exercises/core/fade.ts';
 import { judge } from '../../src/exercises/core/judge.ts';
 import { principleRule } from '../../src/exercises/core/principles.ts';
 import { exampleTask, taskFor } from '../../src/exercises/core/task.ts';
 import { exercises } from '../../src/exercises/index.ts';
 import { INCH } from '../../src/units/index.ts';
+import { parse } from '../../src/units/parse.ts';
 import { systems, tasksOf } from './seeds.ts';
 
 const numbersOf = (task: ReturnType<typeof tasksOf>[number], askedOnly = false) =>
@@ -32,6 +33,15 @@ describe.each(exercises.map((one) => [one.id, one] as const))('%s', (id, one) =>
       }),
       { numRuns: 300 },
     );
+  });
+
+  test.each(systems)('the key, typed as it is printed, is right, in %s', (system) => {
+    for (const task of tasksOf(id, system).slice(0, 300))
+      for (const asked of numbersOf(task)) {
+        const text = write(asked.key, asked.print, system).replace(/,.*/, '');
+        const typed = parse(text, asked.print.kind, system);
+        expect(typed.ok && judge(asked, typed.value).is, text).toBe('right');
+      }
   });
 
   test('what is far from the key and from every slip is told which way it is off', () => {

@@ -7,7 +7,7 @@
 
 import { grooveDepthCentral, grooveDepthCrept, playAtDriest, playToday } from '../../calc/movement/panel.ts';
 import { exercise } from '../core/exercise.ts';
-import { ask, exact, fine, inches, native, size, slip, step, writer } from '../core/make.ts';
+import { ask, exact, fine, inches, native, points, size, slip, step, writer } from '../core/make.ts';
 import { cuts, givenWood, perPoint, ringStep, woodIds } from './wood-and-air.ts';
 
 const kinds = {
@@ -51,7 +51,7 @@ export const e10 = exercise({
     const driest = playAtDriest.compute({ W, C, f, p });
     const lost = central ? driest / 2 : driest;
     const key = depthOf(values, system);
-    const small = native(system, 0.1, 1 / 128);
+    const small = native(system, 0.1, 0.004);
     const mark = native(system, 1, 1 / 16);
     const withRings = (C_other: number) => {
       const play = playToday.compute({ W, C: C_other, u, c });
@@ -63,8 +63,8 @@ export const e10 = exercise({
         { label: 'Panel', text },
         ...givenWood(wood, cut),
         { label: 'Width, across the grain', text: w(W) },
-        { label: 'From today it can gain', text: `${u} points of moisture content` },
-        { label: 'From today it can lose', text: `${f} points` },
+        { label: 'From today it can gain', text: `${w(u, points)} of moisture content` },
+        { label: 'From today it can lose', text: `${w(f, points)} of moisture content` },
         { label: 'Free play on the dampest day, both sides together', text: w(c, exact) },
         { label: 'To stay in the groove on the driest day', text: w(E_d) },
       ],

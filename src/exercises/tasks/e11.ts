@@ -25,7 +25,7 @@ export const e11 = exercise({
     const t = wall;
     const cheeks = fingerGlueArea.compute({ n, t });
     const miter = miterGlueArea.compute({ H, t });
-    const area = { kind: 'area', digits: 2 } as const;
+    const area = { kind: 'area', digits: system === 'mm' ? 2 : 3 } as const;
     return {
       given: [
         { label: 'Height of the corner', text: w(H) },

@@ -103,7 +103,7 @@ export const e12 = exercise({
           {
             label: 'change of width',
             key: Math.abs(change),
-            within: native(system, 0.1, 1 / 128),
+            within: native(system, 0.1, 0.004),
             print: fine,
             mistakes: movingSlips({ wood, cut, width, length, from, to }),
           },

@@ -28,8 +28,9 @@ export const drawSwelling = (from: Draw, system: UnitSystem) => ({
   to: from.step(55, 70, 5),
 });
 
-/** Damper by enough to be felt. */
-export const swells = ({ from, to }: { from: number; to: number }): boolean => to >= from + 10;
+/** Damper air, and a swelling that can be told from none: over 0.4 mm, 1/64 in. */
+export const swells = ({ wood, cut, width, from, to }: ReturnType<typeof drawSwelling>): boolean =>
+  to >= from + 10 && width * perPoint(wood, cut).own * pointsBetween(from, to) > 0.4;
 
 export const e4 = exercise({
   id: 'e4',
@@ -69,8 +70,7 @@ export const e4 = exercise({
               M_i: moistureAt(from),
               M_f: moistureAt(to),
             }),
-            // Half of 1/64 in, so that the nearest mark of a rule is right.
-            within: native(system, 0.1, 1 / 128),
+            within: native(system, 0.1, 0.004),
             print: fine,
             mistakes: movingSlips({ wood, cut, width, length, from, to }),
           },

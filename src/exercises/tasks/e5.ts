@@ -4,7 +4,7 @@ import { changeByCoefficient } from '../../calc/movement/movement.ts';
 import { playToday } from '../../calc/movement/panel.ts';
 import { widthBesidePlay } from '../../calc/movement/panel-play.ts';
 import { exercise } from '../core/exercise.ts';
-import { ask, exact, fine, native, size, slip, step, writer } from '../core/make.ts';
+import { ask, exact, fine, native, slip, step, writer } from '../core/make.ts';
 import { drawSwelling, swells } from './e4.ts';
 import {
   givenWood,
@@ -37,6 +37,7 @@ export const e5 = exercise({
       M_f: moistureAt(to),
     });
     const play = playToday.compute({ W: between, C: own, u: change, c: room });
+    // Half of 1/64 in, so that the nearest mark of a rule is right.
     const within = native(system, 0.15, 1 / 128);
     const lidFor = (p: number) => widthBesidePlay.compute({ B: between, p });
     /** Marks of a rule that a gap is usually rounded to. */
@@ -64,7 +65,7 @@ export const e5 = exercise({
           ],
           'swelling',
           swelling,
-          native(system, 0.1, 1 / 128),
+          native(system, 0.1, 0.004),
           fine,
           movingSlips(moving),
         ),
@@ -76,7 +77,7 @@ export const e5 = exercise({
           ],
           'play today',
           play,
-          native(system, 0.1, 1 / 128),
+          native(system, 0.1, 0.004),
           fine,
           [
             slip(
@@ -96,7 +97,7 @@ export const e5 = exercise({
             label: 'width of the lid',
             key: lidFor(play),
             within,
-            print: { ...size, digits: 2, denominator: 64, round: 'down' },
+            print: { ...exact, round: 'down' },
             mistakes: [
               slip(
                 'rounded-down',

@@ -42,7 +42,7 @@ export const e8 = exercise({
           [
             'diagonals',
             'Find the diagonal of the box: the root of both sides squared.',
-            `√(${w(a)}² + ${w(b)}²)`,
+            `√((${w(a)})² + (${w(b)})²)`,
           ],
           'diagonal',
           diagonal,
