@@ -10,7 +10,15 @@ import { exercise } from '../core/exercise.ts';
 import { ask, exact, fine, inches, native, points, size, slip, step, writer } from '../core/make.ts';
 import { cuts, givenWood, perPoint, ringStep, woodIds } from './wood-and-air.ts';
 
-const kinds = {
+/** A panel in grooves: free play on the dampest day and what must stay in on the driest, mm and inches; whether held in the middle. */
+interface Panel {
+  readonly text: string;
+  readonly room: readonly [mm: number, inch: number];
+  readonly engagement: readonly [mm: number, inch: number];
+  readonly central: boolean;
+}
+
+const kinds: Readonly<Record<'held' | 'loose' | 'lid', Panel>> = {
   held: {
     text: 'a bottom, held in the middle by a dab of glue on each end-grain edge',
     room: [0.5, 0.02],
@@ -24,7 +32,7 @@ const kinds = {
     central: false,
   },
   lid: { text: 'a sliding lid', room: [0.3, 0.012], engagement: [2, 3 / 32], central: false },
-} as const;
+};
 
 export const e10 = exercise({
   id: 'e10',
