@@ -1,6 +1,6 @@
 /** The numbers drawn: from the stated lists, the same for ever, native in inches, and such that a box can be built. */
 import { describe, expect, test } from 'vitest';
-import { learnerInLink, learnerOf, linkOf } from '../../src/exercises/core/learner.ts';
+import { learnerInLink, learnerOf, linkOf, unitsInLink } from '../../src/exercises/core/learner.ts';
 import { hash } from '../../src/exercises/core/seed.ts';
 import { taskFor } from '../../src/exercises/core/task.ts';
 import { exercises } from '../../src/exercises/index.ts';
@@ -136,7 +136,9 @@ test('a class is the same however it is spaced or capitalized, and another class
 
 test('a link gives the learner back, and what is no learner gives none', () => {
   const learner = { className: 'Box making & more, Ä', number: 30 };
-  expect(learnerInLink(linkOf(learner))).toEqual(learner);
+  expect(learnerInLink(linkOf(learner, 'inch'))).toEqual(learner);
+  expect(unitsInLink(linkOf(learner, 'inch'))).toBe('inch');
+  expect(unitsInLink('?class=7b&n=3')).toBeUndefined();
   for (const [name, number] of [
     ['', '3'],
     ['  ', '3'],

@@ -1,7 +1,10 @@
 /**
  * Whose numbers they are: the name of a class and the number of a learner in it, as the teacher gave them. A link may
- * hold both, for the square code of a printed sheet: `exercises/e5/?class=7b&n=12`.
+ * hold both, for the square code of a printed sheet: `exercises/e5/?class=7b&n=12`. The numbers of a sheet in inches are
+ * others than those in millimeters, so its link says `&u=inch` as well.
  */
+
+import type { UnitSystem } from '../../units/index.ts';
 
 export interface Learner {
   /** As the learner wrote it. */
@@ -31,6 +34,12 @@ export function learnerInLink(query: string): Learner | undefined {
   return learnerOf(asked.get('class'), asked.get('n'));
 }
 
-/** The query of a link to this learner's numbers. */
-export const linkOf = ({ className, number }: Learner): string =>
-  `?${new URLSearchParams({ class: className, n: String(number) })}`;
+/** The units that a link asks for, if it does. */
+export function unitsInLink(query: string): UnitSystem | undefined {
+  const asked = new URLSearchParams(query).get('u');
+  return asked === 'mm' || asked === 'inch' ? asked : undefined;
+}
+
+/** The query of a link to this learner's numbers, in these units. */
+export const linkOf = ({ className, number }: Learner, system: UnitSystem): string =>
+  `?${new URLSearchParams({ class: className, n: String(number), u: system })}`;

@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
 import { type Asked, type NumberAsked, write } from '../../exercises/core/exercise.ts';
 import { judge } from '../../exercises/core/judge.ts';
-import type { UnitSystem } from '../../units/index.ts';
+import { fieldUnit, type UnitSystem } from '../../units/index.ts';
 import { readNumber } from '../kit/read-number.ts';
 import { HeardUnit, Unit } from '../kit/Unit.tsx';
 
@@ -62,7 +62,10 @@ export function AskedField({ asked, system, begin, tried }: Props) {
     const parsed = await readNumber(entry, asked.print.kind, system);
     // What cannot be read is no try.
     if (!parsed.ok) said.value = { right: false, words: [parsed.message] };
-    else tell(entry, sayTo(asked, parsed.value, system, begin));
+    else {
+      const unit = /^[\d\s.,/+-]+$/.test(entry) ? ` ${fieldUnit(asked.print.kind, system)}` : '';
+      tell((entry.trim() + unit).trim(), sayTo(asked, parsed.value, system, begin));
+    }
   };
   const answer = (
     <div id={`${id}m`} role="status" class={said.value?.right ? 'right' : 'slip'}>

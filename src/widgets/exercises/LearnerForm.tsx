@@ -1,17 +1,33 @@
 /** Whose numbers: the name of the class, the learner's number in it, and the units. The address then says the same. */
 import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
-import { highestNumber, learnerInLink, learnerOf, linkOf } from '../../exercises/core/learner.ts';
+import {
+  highestNumber,
+  learnerInLink,
+  learnerOf,
+  linkOf,
+  unitsInLink,
+} from '../../exercises/core/learner.ts';
 import { chooseMember, loadExercises, type Member, member } from '../../notebook/exercises.ts';
 import { chooseRuler, units } from '../../notebook/units.ts';
 import { type UnitSystem, usualRuler } from '../../units/index.ts';
 import { TextInput } from '../kit/TextInput.tsx';
+
+/** Another ruler only where the units change: a reader may have chosen a finer one. */
+const choose = (system: UnitSystem) => {
+  if (units.value !== system) chooseRuler(usualRuler[system]);
+};
+
+/** The address says whose numbers are shown, and in which units, so it can be sent or printed. */
+const say = (learner: Member) => history.replaceState(history.state, '', linkOf(learner, units.value));
 
 /** Whether the page is awake, and then the learner: a page is built for nobody. */
 export function useMember(): { live: boolean; learner: Member | undefined } {
   const live = useSignal(false);
   useEffect(() => {
     loadExercises(learnerInLink(location.search));
+    const asked = unitsInLink(location.search);
+    if (asked) choose(asked);
     live.value = true;
   }, []);
   return { live: live.value, learner: live.value ? member.value : undefined };
@@ -39,11 +55,11 @@ export function LearnerForm() {
       form.querySelector<HTMLInputElement>('[name=n]')!.value,
     );
     message.value = learner
-      ? ''
+      ? `These are the numbers of class ${learner.className}, number ${learner.number}.`
       : `Write the name of your class, and your number in it: a whole number from 1 to ${highestNumber}.`;
     if (!learner) return;
     chooseMember(learner);
-    history.replaceState(history.state, '', linkOf(learner));
+    say(learner);
   };
   return (
     <form class="learner only-awake" onSubmit={show}>
@@ -83,7 +99,8 @@ export function LearnerForm() {
               name={`${id}u`}
               checked={live && units.value === system}
               onChange={() => {
-                if (units.value !== system) chooseRuler(usualRuler[system]);
+                choose(system);
+                if (known) say(known);
               }}
             />{' '}
             {label}
@@ -91,7 +108,7 @@ export function LearnerForm() {
         ))}
       </fieldset>
       <button type="submit">my numbers</button>
-      <p class="message" role="status">
+      <p class="whose" role="status">
         {message.value}
       </p>
     </form>

@@ -92,7 +92,9 @@ export function OwnTask({ exercise, learner, system }: Props) {
           class="quiet"
           aria-disabled={all}
           onClick={() => {
-            if (!all) shown.value++;
+            if (all) return;
+            shown.value++;
+            if (shown.value > lines.length) keep('hint', 'the answer', 'All steps were shown.', false);
           }}
         >
           {all
