@@ -108,7 +108,7 @@ export const e10 = exercise({
               [
                 'central',
                 'Held in the middle, it loses half of that at each edge.',
-                `${w(driest, exact)} ÷ 2`,
+                `${w(driest, exact)} divided by 2`,
               ],
               'lost at one edge',
               lost,

@@ -39,7 +39,7 @@ export const e11 = exercise({
           [
             'fingerCount',
             'Divide the height by the finger width: the fingers of both walls.',
-            `${w(H)} ÷ ${w(finger)}`,
+            `${w(H)} divided by ${w(finger)}`,
           ],
           'fingers',
           n,

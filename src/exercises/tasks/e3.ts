@@ -40,7 +40,7 @@ export const e3 = exercise({
         'Which odd number of fingers is nearest, both walls counted together, and how high must the walls be for it?',
       lines: [
         step(
-          ['fingerCount', 'Divide the height by the finger width.', `${w(height)} ÷ ${w(finger)}`],
+          ['fingerCount', 'Divide the height by the finger width.', `${w(height)} divided by ${w(finger)}`],
           'fingers that would go in',
           exactCount,
           0.06,

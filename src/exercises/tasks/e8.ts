@@ -53,7 +53,7 @@ export const e8 = exercise({
           [
             'diagonals',
             'Multiply the difference by the diagonal, and divide by twice the length.',
-            `${w(D)} × ${w(diagonal)} ÷ (2 × ${w(a)})`,
+            `${w(D)} × ${w(diagonal)}, divided by 2 × ${w(a)}`,
           ],
           {
             label: 'shift of the end',

@@ -1,14 +1,13 @@
-/** One exercise: whose numbers, the task, the worked example, the tries. */
-import { exercises } from '../../exercises/index.ts';
+/** The page of one exercise: whose numbers, the task, the worked example, the tries. */
+import type { Exercise } from '../../exercises/core/exercise.ts';
 import { units } from '../../notebook/units.ts';
 import { LearnerForm, useMember } from './LearnerForm.tsx';
 import { OwnTask } from './OwnTask.tsx';
 import { Tries } from './Tries.tsx';
 import { Worked } from './Worked.tsx';
 
-export default function ExercisePage({ id }: { id: string }) {
+function ExercisePage({ exercise }: { exercise: Exercise }) {
   const { learner } = useMember();
-  const exercise = exercises.find((one) => one.id === id)!;
   const system = units.value;
   return (
     <>
@@ -33,7 +32,10 @@ export default function ExercisePage({ id }: { id: string }) {
         <Worked exercise={exercise} system="mm" />
         <Worked exercise={exercise} system="inch" />
       </section>
-      <Tries learner={learner} exercise={id} titles={{}} />
+      <Tries learner={learner} exercise={exercise.id} titles={{}} />
     </>
   );
 }
+
+/** The island of an exercise. */
+export const pageOf = (exercise: Exercise) => () => <ExercisePage exercise={exercise} />;
