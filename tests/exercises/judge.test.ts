@@ -5,7 +5,7 @@ import { type NumberAsked, write } from '../../src/exercises/core/exercise.ts';
 import { isMissing, rulesToPick, stagesOf } from '../../src/exercises/core/fade.ts';
 import { judge } from '../../src/exercises/core/judge.ts';
 import { principleRule } from '../../src/exercises/core/principles.ts';
-import { exampleTask, taskFor } from '../../src/exercises/core/task.ts';
+import { exampleTask, firstStepTo, taskFor } from '../../src/exercises/core/task.ts';
 import { exercises } from '../../src/exercises/index.ts';
 import { INCH } from '../../src/units/index.ts';
 import { parse } from '../../src/units/parse.ts';
@@ -42,6 +42,17 @@ describe.each(exercises.map((one) => [one.id, one] as const))('%s', (id, one) =>
         const typed = parse(text, asked.print.kind, system);
         expect(typed.ok && judge(asked, typed.value).is, text).toBe('right');
       }
+  });
+
+  test('an answer that is no usual slip is led back to the first step of its own way', () => {
+    const task = tasksOf(id, 'mm')[0]!;
+    task.lines.forEach((line, at) => {
+      const begin = task.lines.findIndex(({ does }) => does === firstStepTo(task, at));
+      expect(begin).toBeLessThanOrEqual(at);
+      expect(task.lines.slice(begin, at).every(({ asked }) => !asked)).toBe(true);
+      expect(begin === 0 || task.lines[begin - 1]!.asked).toBe(true);
+      expect(line.does).not.toBe('');
+    });
   });
 
   test('what is far from the key and from every slip is told which way it is off', () => {

@@ -9,7 +9,7 @@ import { drawFrom, seedText } from './seed.ts';
 const patience = 1000;
 
 /** The values that a text gives. Which slips there are has no say in it, so a new slip never changes printed numbers. */
-export function valuesFrom(of: Exercise, text: string, system: UnitSystem): Values {
+function valuesFrom(of: Exercise, text: string, system: UnitSystem): Values {
   const draw = drawFrom(text);
   for (let drawn = 0; drawn < patience; drawn++) {
     const values = of.draw(draw, system);
@@ -48,6 +48,13 @@ export const taskFor = (of: Exercise, learner: Learner, system: UnitSystem): Tas
 /** A worked example: other numbers than any learner's; each stage of fading has its own. */
 export const exampleTask = (of: Exercise, stage: number, system: UnitSystem): Task =>
   taskWith(of, valuesFrom(of, ['a worked example', stage, of.id].join('\n\n'), system), system);
+
+/** The first of the steps that lead to a line: where to begin again when its answer is no usual slip. */
+export function firstStepTo({ lines }: Task, index: number): string {
+  let first = index;
+  while (first > 0 && !lines[first - 1]!.asked) first--;
+  return lines[first]!.does;
+}
 
 /** The lines that are asked of the learner. */
 export const askedOf = ({ lines }: Task): readonly Task['lines'][number][] =>

@@ -37,7 +37,7 @@ export const moistureTable = {
 };
 
 /** The two coefficients of a wood, per 1 % of moisture content. */
-export function movementOf(wood: string) {
+function movementOf(wood: string) {
   const { name, radialCoefficient, tangentialCoefficient } = woodById(wood)!;
   return { name, across: radialCoefficient!.value, along: tangentialCoefficient!.value };
 }

@@ -1,8 +1,9 @@
 /** One thing asked: a number to type or a statement to choose, checked by itself, and answered with the step that went wrong. */
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
-import { type Asked, type NumberAsked, write } from '../../exercises/core/exercise.ts';
+import type { Asked, NumberAsked } from '../../exercises/core/exercise.ts';
 import { judge } from '../../exercises/core/judge.ts';
+import { keyText, nearness } from '../../exercises/core/written.ts';
 import { fieldUnit, type UnitSystem } from '../../units/index.ts';
 import { readNumber } from '../kit/read-number.ts';
 import { HeardUnit, Unit } from '../kit/Unit.tsx';
@@ -10,7 +11,7 @@ import { HeardUnit, Unit } from '../kit/Unit.tsx';
 interface Props {
   asked: Asked;
   system: UnitSystem;
-  /** Where to begin when an answer is no usual slip: the first step. */
+  /** The step to begin again with when an answer is no usual slip. */
   begin: string;
   /** Told each answer that was judged. */
   tried?: (entry: string, said: string, right: boolean) => void;
@@ -21,20 +22,13 @@ interface Said {
   words: readonly string[];
 }
 
-/** How near is right, in words. */
-export const nearness = ({ within, print }: NumberAsked, system: UnitSystem): string =>
-  within === 0
-    ? ''
-    : `right within ${write(within, print.kind === 'length' ? { kind: 'length', as: 'exact' } : { ...print, round: 'nearest' }, system)}`;
-
 function sayTo(asked: NumberAsked, value: number, system: UnitSystem, begin: string): Said {
   const found = judge(asked, value);
-  if (found.is === 'right')
-    return { right: true, words: [`Right. The key is ${write(asked.key, asked.print, system)}.`] };
+  if (found.is === 'right') return { right: true, words: [`Right. The key is ${keyText(asked, system)}.`] };
   if (found.is === 'off')
     return {
       right: false,
-      words: [`Too ${found.too}, and none of the usual slips. Go back to the first step: ${begin}`],
+      words: [`Too ${found.too}, and none of the usual slips. Begin again here: ${begin}`],
     };
   const says = [...new Set(found.mistakes.map((one) => one.says))];
   return { right: false, words: says.length > 1 ? ['One of these steps went wrong.', ...says] : says };
@@ -96,6 +90,7 @@ export function AskedField({ asked, system, begin, tried }: Props) {
         {answer}
       </form>
     );
+  const near = nearness(asked, system);
   return (
     <form class="asked" onSubmit={check}>
       <label for={id}>
@@ -116,7 +111,7 @@ export function AskedField({ asked, system, begin, tried }: Props) {
         />
         <Unit kind={asked.print.kind} system={system} />
         <button type="submit">check</button>
-        <span class="nearness">{nearness(asked, system)}</span>
+        {near && <span class="nearness">right within {near}</span>}
       </p>
       {answer}
     </form>

@@ -1,7 +1,8 @@
 /** The learner's own numbers: the question, the answers, and hints that give the next step, the answer last. */
 import { useSignal } from '@preact/signals';
-import { type Exercise, type Task, write } from '../../exercises/core/exercise.ts';
-import { askedOf, taskFor } from '../../exercises/core/task.ts';
+import type { Exercise } from '../../exercises/core/exercise.ts';
+import { askedOf, firstStepTo, taskFor } from '../../exercises/core/task.ts';
+import { keyText } from '../../exercises/core/written.ts';
 import { addTry, type Member } from '../../notebook/exercises.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { AskedField } from './AskedField.tsx';
@@ -13,19 +14,12 @@ interface Props {
   system: UnitSystem;
 }
 
-/** What comes out of a line, as it is printed. */
-export const resultOf = ({ gives }: Task['lines'][number], system: UnitSystem): string =>
-  gives.type === 'number'
-    ? write(gives.key, gives.print, system)
-    : gives.options.find((one) => one.id === gives.key)!.text;
-
 export function OwnTask({ exercise, learner, system }: Props) {
   const shown = useSignal(0);
   const reason = useSignal('');
   const kept = useSignal('');
   const task = taskFor(exercise, learner, system);
   const { lines } = task;
-  const begin = lines[0]!.does;
   const keep = (asked: string, entry: string, said: string, right: boolean) =>
     addTry({ ...learner, exercise: exercise.id, asked, entry, said, right });
   const all = shown.value > lines.length;
@@ -40,7 +34,10 @@ export function OwnTask({ exercise, learner, system }: Props) {
           key={gives.label}
           asked={gives}
           system={system}
-          begin={begin}
+          begin={firstStepTo(
+            task,
+            lines.findIndex((line) => line.gives === gives),
+          )}
           tried={(entry, said, right) => keep(gives.label, entry, said, right)}
         />
       ))}
@@ -79,7 +76,7 @@ export function OwnTask({ exercise, learner, system }: Props) {
                 <>
                   {' '}
                   <b>
-                    {line.gives.label}: {resultOf(line, system)}
+                    {line.gives.label}: {keyText(line.gives, system)}
                   </b>
                 </>
               )}

@@ -7,12 +7,12 @@ import { useId } from 'preact/hooks';
 import type { Exercise, Line, Task } from '../../exercises/core/exercise.ts';
 import { isMissing, rulesToPick, stagesOf } from '../../exercises/core/fade.ts';
 import { type Principle, principleRule, principleText } from '../../exercises/core/principles.ts';
-import { exampleTask } from '../../exercises/core/task.ts';
+import { exampleTask, firstStepTo } from '../../exercises/core/task.ts';
+import { keyText } from '../../exercises/core/written.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { href } from '../kit/href.ts';
 import { AskedField } from './AskedField.tsx';
 import { GivenNumbers } from './GivenNumbers.tsx';
-import { resultOf } from './OwnTask.tsx';
 
 const words = ['', 'one', 'two', 'three', 'four', 'five'];
 
@@ -76,13 +76,13 @@ export function Worked({ exercise, system }: { exercise: Exercise; system: UnitS
         {lines.map((line, at) => (
           <li key={`${line.does}${line.gives.label}`}>
             {isMissing(task, at, missing.value) ? (
-              <AskedField asked={line.gives} system={system} begin={lines[0]!.does} />
+              <AskedField asked={line.gives} system={system} begin={firstStepTo(task, at)} />
             ) : (
               <>
                 <p>{line.does}</p>
                 <p class="sum">
                   {line.sum && <span class="number">{line.sum} = </span>}
-                  <b>{resultOf(line, system)}</b> <span class="what">{line.gives.label}</span>
+                  <b>{keyText(line.gives, system)}</b> <span class="what">{line.gives.label}</span>
                 </p>
               </>
             )}
