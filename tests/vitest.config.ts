@@ -6,6 +6,8 @@ export default defineConfig({
   plugins: [woodsPlugin()],
   test: {
     testTimeout: 30_000,
-    include: ['tests/{units,calc,geometry,box,notebook,widgets,content,tools,figures}/**/*.test.{ts,tsx}'],
+    include: [
+      'tests/{units,calc,geometry,box,notebook,widgets,content,tools,figures,exercises}/**/*.test.{ts,tsx}',
+    ],
   },
 });

@@ -9,7 +9,7 @@ import { subjectNames } from '../box/subjects/names.ts';
 const together: readonly (readonly string[])[] = [
   ['size', 'proportion'],
   ['walls', 'bottom', 'grooves'],
-  ['joints', 'glue', 'square'],
+  ['joints', 'square'],
   ['lid', 'finish'],
 ];
 const shelfOf = (name: string) => together.find((set) => set.includes(name)) ?? [name];

@@ -155,6 +155,7 @@ export const kinds: Readonly<Record<Kind, KindSpec>> = {
     '30 in²',
     [unit('cm²', 100, 'square centimeter(s)')],
     [unit('in²', INCH ** 2, 'square inch(es)')],
+    [unit('mm²', 1, 'square millimeter(s)')],
   ),
   days: same('number of days', '14', 'days', 1, 'day(s)', '', 0),
   number: same('number', '1.5', '', 1, ''),

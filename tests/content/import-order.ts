@@ -7,25 +7,26 @@ import { posix } from 'node:path';
 import { subjectNames } from '../../src/box/subjects/names.ts';
 
 const numbers = ['units', 'geometry', 'calc', 'box'];
-const screen = [...numbers, 'notebook', 'figures', 'widgets'];
+const screen = [...numbers, 'exercises', 'notebook', 'figures', 'widgets'];
 /** Folders of `src`, each with those it may import; every folder may import itself. */
 const below: Readonly<Record<string, readonly string[]>> = {
   units: [],
   geometry: ['units'],
   calc: ['geometry', 'units'],
   box: ['calc', 'geometry', 'units'],
+  exercises: numbers,
   // Runs while the site is built, never in a browser.
   build: ['source-schema.ts', ...numbers],
   notebook: numbers,
   figures: numbers,
-  widgets: ['styles', ...numbers, 'notebook', 'figures'],
+  widgets: ['styles', ...numbers, 'exercises', 'notebook', 'figures'],
   prose: ['build', ...screen],
   layouts: ['styles', 'build', 'prose', ...screen],
   pages: ['layouts', 'styles', 'build', 'prose', ...screen],
 };
 
 /** Parts that work without a page: no framework may be named in them. */
-const withoutScreen = ['units', 'geometry', 'calc', 'box'];
+const withoutScreen = ['units', 'geometry', 'calc', 'box', 'exercises'];
 
 /** Within a folder, from low to high: a file imports from its own place and from lower ones. */
 const places: Readonly<Record<string, readonly RegExp[]>> = {
@@ -42,11 +43,13 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
     /^stock\//,
     /^work\//,
   ],
+  // One file an exercise, above what every exercise is made of.
+  exercises: [/^core\//, /^tasks\//, /^index/],
   figures: [/^parts\//, /^plot\//, /^(?!(box|template|views)\/)\w+\//, /^box\//, /^(template|views)\//],
   widgets: [
     /^kit\//,
     /^(lesson|rule|verdicts)\//,
-    /^(subjects|finder|woods|frame|home|my-box|ask)\//,
+    /^(subjects|finder|woods|exercises|frame|home|my-box|ask)\//,
     /^build-sheet\//,
   ],
 };

@@ -107,6 +107,8 @@ describe('other kinds take the unit of their field, or another unit of the kind'
     ['2 cm3', 'volume', 'mm', 2000],
     ['1 litre', 'volume', 'mm', 1e6],
     ['2 cm²', 'area', 'mm', 200],
+    ['800 mm²', 'area', 'mm', 800],
+    ['800 mm2', 'area', 'inch', 800],
     ['5 MPa', 'stress', 'inch', 5],
     ['5 N/mm²', 'stress', 'inch', 5],
   ])('%s as %s in %s is %d', (text, kind, system, value) => {

@@ -19,6 +19,8 @@ export const subjectNames = [
   'bottom',
   /** Corner joints. */
   'joints',
+  /** Ends out of square, unequal walls, diagonals, twist. */
+  'square',
   /** Wood beside grooves and below them. */
   'grooves',
   /** How a lid runs. */
@@ -27,8 +29,6 @@ export const subjectNames = [
   'glue',
   /** Films that slow moisture. */
   'finish',
-  /** Ends out of square, unequal walls, diagonals, twist. */
-  'square',
 ] as const;
 
 export type SubjectName = (typeof subjectNames)[number];
