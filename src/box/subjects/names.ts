@@ -25,10 +25,10 @@ export const subjectNames = [
   'grooves',
   /** How a lid runs. */
   'lid',
-  /** What glue brings along. */
-  'glue',
   /** Films that slow moisture. */
   'finish',
+  /** What glue brings along. */
+  'glue',
 ] as const;
 
 export type SubjectName = (typeof subjectNames)[number];
