@@ -1,5 +1,6 @@
 /** Rules, lessons, words and troubles as entries of the file that answers are found in. Pure: from what the content says. */
 
+import { cautionNames, cautions } from '../box/work/cautions.ts';
 import type { Marked } from '../figures/box/MarkedBox.tsx';
 import type { AskFile, Entry } from '../widgets/ask/entry.ts';
 import { type RuleCaution, textsOf } from './cautions.ts';
@@ -34,6 +35,12 @@ interface LessonData {
 interface WordsData {
   readonly same: readonly string[];
 }
+interface BeyondData {
+  readonly title: string;
+  readonly says: string;
+  readonly asked: readonly string[];
+  readonly near: readonly { readonly id: string }[];
+}
 interface GlossaryData extends Word {
   readonly rule?: { readonly id: string } | undefined;
 }
@@ -53,6 +60,7 @@ export interface AskContent {
   readonly glossary: readonly Of<GlossaryData>[];
   readonly troubles: readonly Of<TroubleData>[];
   readonly asked: readonly Of<{ readonly asked: readonly string[] }>[];
+  readonly beyond: readonly Of<BeyondData>[];
   /** Names of woods without a figure for movement. */
   readonly stillWoods: readonly string[];
 }
@@ -129,6 +137,28 @@ const trouble = ({ id, data }: Of<TroubleData>): Entry => ({
   part: { of: drawn[data.part] ?? 'box' },
 });
 
+/** What these pages do not say, with who does, and the rules that come nearest. */
+const beyond = ({ id, data }: Of<BeyondData>): Entry => ({
+  id: `beyond:${id}`,
+  kind: 'beyond',
+  title: data.title,
+  path: `rules/${data.near[0]!.id}/`,
+  says: data.says,
+  asked: data.asked,
+  rules: data.near.map((rule) => rule.id),
+});
+
+const cautionEntries = cautionNames.map((name): Entry => {
+  const { about, hazard, safeguard } = cautions[name];
+  return {
+    id: `caution:${name}`,
+    kind: 'caution',
+    title: about[0]!.toUpperCase() + about.slice(1),
+    path: `cautions/#${name}`,
+    says: `${hazard} ${safeguard}`,
+  };
+});
+
 export const askFileOf = ({
   rules,
   lessons,
@@ -136,10 +166,18 @@ export const askFileOf = ({
   glossary,
   troubles,
   asked,
+  beyond: unsaid,
   stillWoods,
 }: AskContent): AskFile => ({
   words: Object.fromEntries(words.map(({ id, data }) => [id, data.same])),
-  entries: [...rules.map(rule), ...lessons.flatMap(lesson), ...glossary.map(word), ...troubles.map(trouble)],
+  entries: [
+    ...rules.map(rule),
+    ...lessons.flatMap(lesson),
+    ...glossary.map(word),
+    ...troubles.map(trouble),
+    ...cautionEntries,
+    ...unsaid.map(beyond),
+  ],
   asked: Object.fromEntries(asked.map(({ id, data }) => [id, data.asked])),
   stillWoods,
 });

@@ -52,9 +52,18 @@ export const walks = (system: UnitSystem): readonly Walk[] =>
     const { answers, nearest } = search.find(question, exampleFor(system), system);
     const first = answers[0];
     if (ids.length === 0) {
-      const found = first ? (first.kind as string) === 'beyond' && named(first) : nearest.length > 0;
+      const found = first ? first.kind === 'beyond' && named(first) : nearest.length > 0;
       const answer = first?.id ?? (found ? `says so; ${nearest[0]!.id}` : 'says so, no door');
-      return { question, who, answer, line: '', found, number: undefined, reason: undefined, limit: undefined };
+      return {
+        question,
+        who,
+        answer,
+        line: '',
+        found,
+        number: undefined,
+        reason: undefined,
+        limit: undefined,
+      };
     }
     const entry = answers.slice(0, 3).find(({ id }) => ids.includes(id));
     const judge = (what: 'number' | 'reason' | 'limit', holds: (one: Entry) => boolean) =>
