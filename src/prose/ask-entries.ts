@@ -1,11 +1,10 @@
 /** Rules, lessons, words and troubles as entries of the file that answers are found in. Pure: from what the content says. */
 
-import { cautionNames, cautions } from '../box/work/cautions.ts';
 import type { Marked } from '../figures/box/MarkedBox.tsx';
 import type { AskFile, Entry } from '../widgets/ask/entry.ts';
+import { type BeyondData, beyond, cautionEntries, type GlossaryData, word } from './ask-beside.ts';
 import { type RuleCaution, textsOf } from './cautions.ts';
 import { rulesBehind, type TroubleCauses } from './trouble-links.ts';
-import { anchorOfWord, namesOf, type Word } from './words/glossary.ts';
 
 interface Of<Data> {
   readonly id: string;
@@ -34,15 +33,6 @@ interface LessonData {
 }
 interface WordsData {
   readonly same: readonly string[];
-}
-interface BeyondData {
-  readonly title: string;
-  readonly says: string;
-  readonly asked: readonly string[];
-  readonly near: readonly { readonly id: string }[];
-}
-interface GlossaryData extends Word {
-  readonly rule?: { readonly id: string } | undefined;
 }
 interface TroubleData extends TroubleCauses {
   readonly title: string;
@@ -113,17 +103,6 @@ function lesson({ id, data }: Of<LessonData>): Entry[] {
   ];
 }
 
-/** A word answers by every name it has, the US one like the others, and by the question what it is. */
-const word = ({ id, data }: Of<GlossaryData>): Entry => ({
-  id: `word:${id}`,
-  kind: 'word',
-  title: data.term,
-  path: `words/#${anchorOfWord(id)}`,
-  says: data.means,
-  asked: [`what is ${data.term}`, ...namesOf(data)],
-  rule: data.rule?.id,
-});
-
 const trouble = ({ id, data }: Of<TroubleData>): Entry => ({
   id: `trouble:${id}`,
   kind: 'trouble',
@@ -135,28 +114,6 @@ const trouble = ({ id, data }: Of<TroubleData>): Entry => ({
   onlyOf: data.kind,
   rules: rulesBehind(data),
   part: { of: drawn[data.part] ?? 'box' },
-});
-
-/** What these pages do not say, with who does, and the rules that come nearest. */
-const beyond = ({ id, data }: Of<BeyondData>): Entry => ({
-  id: `beyond:${id}`,
-  kind: 'beyond',
-  title: data.title,
-  path: `rules/${data.near[0]!.id}/`,
-  says: data.says,
-  asked: data.asked,
-  rules: data.near.map((rule) => rule.id),
-});
-
-const cautionEntries = cautionNames.map((name): Entry => {
-  const { about, hazard, safeguard } = cautions[name];
-  return {
-    id: `caution:${name}`,
-    kind: 'caution',
-    title: about[0]!.toUpperCase() + about.slice(1),
-    path: `cautions/#${name}`,
-    says: `${hazard} ${safeguard}`,
-  };
 });
 
 export const askFileOf = ({

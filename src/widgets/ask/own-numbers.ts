@@ -46,8 +46,9 @@ export function ownNumbers({ box, values }: Own): readonly Entry[] {
     .filter((name) => !saidElsewhere.has(name) && hasInput(name, box))
     .flatMap((name): Entry[] => {
       const field = fields[name];
-      const check =
-        checkOf(name, values) ??
+      const check = checkOf(name, values);
+      const behind =
+        check ??
         wholeModel.checks.find(
           ({ id, applies }) => checksOf(name).includes(id) && (applies?.(values) ?? true),
         );
@@ -57,7 +58,7 @@ export function ownNumbers({ box, values }: Own): readonly Entry[] {
         title: field.label,
         path,
         says: '',
-        rule: check?.rule,
+        rule: behind?.rule,
         check: check?.id,
       } as const;
       if (field.type === 'number') {

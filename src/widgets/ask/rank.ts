@@ -53,7 +53,7 @@ export function ranked(
   { words, wants }: Meant,
   saidSo: ReadonlySet<string>,
 ): readonly Entry[] {
-  const isTrouble = words.flat().some((concept) => troubles.has(concept));
+  const isTrouble = wants.has('wrong') || words.flat().some((concept) => troubles.has(concept));
   const scored = hits
     .map((hit) => {
       const { kind } = hit.entry;
