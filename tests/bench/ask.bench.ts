@@ -2,11 +2,11 @@
  * Sixty questions of learners, asked blind: what each finds among the first three answers, whether a number stands in the
  * first line, and the reason and the limit one tap away. A dot is what a question does not ask for.
  */
-import { runnerImport } from 'vite';
+import { type InlineConfig, runnerImport } from 'vite';
 import { woodsPlugin } from '../../src/build/woods-plugin.ts';
 
 const path = new URL('../widgets/ask/walk.ts', import.meta.url).pathname;
-const config = { configFile: false, logLevel: 'error', plugins: [woodsPlugin()] } as const;
+const config: InlineConfig = { configFile: false, logLevel: 'error', plugins: [woodsPlugin()] };
 /** Drawings stand behind some answers, which Node alone cannot read. */
 const { walks } = (await runnerImport<typeof import('../widgets/ask/walk.ts')>(path, config)).module;
 
