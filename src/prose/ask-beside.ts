@@ -35,14 +35,17 @@ export const beyond = ({ id, data }: { readonly id: string; readonly data: Beyon
   rules: data.near.map((rule) => rule.id),
 });
 
+/** What comes before every caution, as short as it can be said in a row of answers. */
+const rider = 'The machine’s or product’s manual, local rules and a qualified instructor come first.';
+
 /** Each leads to its place on the page of all cautions. */
 export const cautionEntries = cautionNames.map((name): Entry => {
   const { about, hazard, safeguard } = cautions[name];
   return {
     id: `caution:${name}`,
-    kind: 'caution',
+    kind: 'hazard',
     title: about[0]!.toUpperCase() + about.slice(1),
     path: `cautions/#${name}`,
-    says: `${hazard} ${safeguard}`,
+    says: `${hazard} ${safeguard} ${rider}`,
   };
 });

@@ -19,7 +19,7 @@ export const kindWords = {
   own: 'my box',
   judged: 'for my box',
   sized: 'for that size',
-  caution: 'caution',
+  hazard: 'caution',
   beyond: 'not on these pages',
 } as const;
 export type Kind = keyof typeof kindWords;

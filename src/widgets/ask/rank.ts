@@ -14,7 +14,7 @@ const weights: Readonly<Record<Kind, number>> = {
   page: 0.8,
   beyond: 0.8,
   lesson: 0.6,
-  caution: 0.5,
+  hazard: 0.5,
   word: 0.5,
 };
 
@@ -24,7 +24,7 @@ const wishes: readonly (readonly [wish: Wish, of: Kind, by: number])[] = [
   ['advice', 'rule', 1.5],
   ['meaning', 'word', 4],
   ['lesson', 'lesson', 3],
-  ['safe', 'caution', 4],
+  ['safe', 'hazard', 4],
 ];
 
 /** Concepts of a question about something that is wrong. */

@@ -32,7 +32,7 @@ const wants: Readonly<Record<Wanted, readonly ('number' | 'reason' | 'limit')[]>
 };
 
 /** Pages that give the reason themselves: a tap on the title leads there. The others name a rule where they stand first. */
-const reasons: ReadonlySet<Entry['kind']> = new Set(['rule', 'judged', 'lesson', 'trouble', 'caution']);
+const reasons: ReadonlySet<Entry['kind']> = new Set(['rule', 'judged', 'lesson', 'trouble', 'hazard']);
 /** Every rule has “When to break it”, every lesson its limits. */
 const limits: ReadonlySet<Entry['kind']> = new Set(['rule', 'judged', 'lesson']);
 const named = ({ rule, rules = [] }: Entry) => rule !== undefined || rules.length > 0;
