@@ -88,7 +88,7 @@ export async function searchOf(file: AskFile, read: ReadNumber, box: Box): Promi
       const concepts = new Set(meant.words.flat());
       const judged =
         size &&
-        (wallForLength(read, size.typed, concepts, mine, system) ??
+        (wallForLength(read, size, concepts, mine, system) ??
           judgedSize(read, size.typed, concepts, mine, system));
       const saidSo = index.saidSo(asRead(question, meant));
       const others = ranked(index.hits([...concepts]), meant, saidSo).slice(0, most);

@@ -7,26 +7,28 @@ import { say } from '../../box/work/say.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import type { Entry } from './entry.ts';
 import type { Own } from './own.ts';
-import { type ReadNumber, sizeOf } from './sizes.ts';
+import { type Asked, type ReadNumber, sizeOf } from './sizes.ts';
 
 const rule = 'wall-thickness';
-const asksFor = ['=thickness', '=length'];
+/** "How thick" asks for a thickness; "3/4 in thick" says one. */
+const asksFor = /\bhow (thick|thin)\b|\bthickness\b/i;
 /** Parts whose thickness does not follow from the length of the box. */
 const others = ['=bottom', '=lid', '=panel', '=finger', '=divider', '=groove', '=board'];
 
 /**
- * @param typed the length as it was typed
+ * @param size the length as it was typed; said to be one, or too much for a wall
  * @param concepts of the words beside it
  * @returns undefined where something else is asked, or no box is so long
  */
 export function wallForLength(
   read: ReadNumber,
-  typed: string,
+  { typed, rest }: Asked,
   concepts: ReadonlySet<string>,
   { box }: Own,
   system: UnitSystem,
 ): Entry | undefined {
-  if (!asksFor.every((one) => concepts.has(one)) || others.some((one) => concepts.has(one))) return undefined;
+  if (!asksFor.test(rest) || others.some((one) => concepts.has(one))) return undefined;
+  if (!concepts.has('=length') && sizeOf(read, typed, fields.wall, system) !== undefined) return undefined;
   const long = sizeOf(read, typed, fields.wantedLength, system);
   if (long === undefined) return undefined;
   const wide = Math.min(box.wantedWidth, long);

@@ -44,16 +44,18 @@ const search = await searchOf(askFile, parse, exampleFor('mm'));
 test.each([
   ['how thick for a box 10 inches long', 'inch', '11/32', '1/2'],
   ['wall thickness for a 240 mm long box', 'mm', '8', '12'],
+  ['how thick should the sides be on a 240 mm box', 'mm', '8', '12'],
 ] as const)('“%s” is answered for that length, not for my box', (question, system, low, high) => {
   const [first] = search.find(question, exampleFor(system), system).answers;
   const number = textsOf(first!.number!()!)[system].replaceAll('\u00a0', ' ');
   expect(number).toMatch(new RegExp(`${low} ?\\w*( to |–)~?${high}`));
 });
 
-test.each(['how thick a bottom for a box 10 inches long', 'how thick for a box 3000 mm long'])(
-  '“%s” is not answered by the walls',
-  (question) => {
-    const ids = search.find(question, exampleFor('inch'), 'inch').answers.map(({ id }) => id);
-    expect(ids).not.toContain('sized:wall');
-  },
-);
+test.each([
+  'how thick a bottom for a box 10 inches long',
+  'how thick for a box 3000 mm long',
+  'sides 3 in thick',
+])('“%s” is not answered by the walls', (question) => {
+  const ids = search.find(question, exampleFor('inch'), 'inch').answers.map(({ id }) => id);
+  expect(ids).not.toContain('sized:wall');
+});
