@@ -193,4 +193,17 @@ const asked = defineCollection({
   schema: z.strictObject({ asked: typed }),
 });
 
-export const collections = { lessons, rules, sources, words, glossary, heard, open, troubles, asked };
+/** What is asked and these pages do not say. */
+const beyond = defineCollection({
+  loader: file('content/words/beyond.yaml'),
+  schema: z.strictObject({
+    title: z.string(),
+    /** That it is not said here, and who says it. */
+    says: z.string(),
+    asked: typed,
+    /** Rules that come nearest, the nearest first. */
+    near: z.array(reference('rules')).min(1),
+  }),
+});
+
+export const collections = { lessons, rules, sources, words, glossary, heard, open, troubles, asked, beyond };

@@ -2,9 +2,9 @@
 
 import type { Marked } from '../figures/box/MarkedBox.tsx';
 import type { AskFile, Entry } from '../widgets/ask/entry.ts';
+import { type BeyondData, beyond, cautionEntries, type GlossaryData, word } from './ask-beside.ts';
 import { type RuleCaution, textsOf } from './cautions.ts';
 import { rulesBehind, type TroubleCauses } from './trouble-links.ts';
-import { anchorOfWord, namesOf, type Word } from './words/glossary.ts';
 
 interface Of<Data> {
   readonly id: string;
@@ -34,9 +34,6 @@ interface LessonData {
 interface WordsData {
   readonly same: readonly string[];
 }
-interface GlossaryData extends Word {
-  readonly rule?: { readonly id: string } | undefined;
-}
 interface TroubleData extends TroubleCauses {
   readonly title: string;
   readonly says: string;
@@ -53,6 +50,7 @@ export interface AskContent {
   readonly glossary: readonly Of<GlossaryData>[];
   readonly troubles: readonly Of<TroubleData>[];
   readonly asked: readonly Of<{ readonly asked: readonly string[] }>[];
+  readonly beyond: readonly Of<BeyondData>[];
   /** Names of woods without a figure for movement. */
   readonly stillWoods: readonly string[];
 }
@@ -105,17 +103,6 @@ function lesson({ id, data }: Of<LessonData>): Entry[] {
   ];
 }
 
-/** A word answers by every name it has, the US one like the others, and by the question what it is. */
-const word = ({ id, data }: Of<GlossaryData>): Entry => ({
-  id: `word:${id}`,
-  kind: 'word',
-  title: data.term,
-  path: `words/#${anchorOfWord(id)}`,
-  says: data.means,
-  asked: [`what is ${data.term}`, ...namesOf(data)],
-  rule: data.rule?.id,
-});
-
 const trouble = ({ id, data }: Of<TroubleData>): Entry => ({
   id: `trouble:${id}`,
   kind: 'trouble',
@@ -136,10 +123,18 @@ export const askFileOf = ({
   glossary,
   troubles,
   asked,
+  beyond: unsaid,
   stillWoods,
 }: AskContent): AskFile => ({
   words: Object.fromEntries(words.map(({ id, data }) => [id, data.same])),
-  entries: [...rules.map(rule), ...lessons.flatMap(lesson), ...glossary.map(word), ...troubles.map(trouble)],
+  entries: [
+    ...rules.map(rule),
+    ...lessons.flatMap(lesson),
+    ...glossary.map(word),
+    ...troubles.map(trouble),
+    ...cautionEntries,
+    ...unsaid.map(beyond),
+  ],
   asked: Object.fromEntries(asked.map(({ id, data }) => [id, data.asked])),
   stillWoods,
 });

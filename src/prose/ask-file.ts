@@ -12,8 +12,11 @@ export const askFile = Promise.all([
   getCollection('glossary'),
   getCollection('troubles'),
   getCollection('asked'),
-]).then(([rules, lessons, words, glossary, troubles, asked]) => {
+  getCollection('beyond'),
+]).then(([rules, lessons, words, glossary, troubles, asked, beyond]) => {
   const stillWoods = allWoods.filter(({ id }) => !woodById(id)).map(({ name }) => name);
-  const json = JSON.stringify(askFileOf({ rules, lessons, words, glossary, troubles, asked, stillWoods }));
+  const json = JSON.stringify(
+    askFileOf({ rules, lessons, words, glossary, troubles, asked, beyond, stillWoods }),
+  );
   return { name: `ask-${createHash('sha256').update(json).digest('hex').slice(0, 8)}.json`, json };
 });

@@ -11,6 +11,9 @@ const fields = {
   text: { boost: 0.6, answers: 0.5 },
 } as const;
 type Field = keyof typeof fields;
+
+/** How far a word that stands there is one that something is called by, for the spelling. */
+const namesBy: Readonly<Record<Field, number>> = { title: 5, asked: 1, says: 0.1, text: 0.1 };
 const searched = Object.keys(fields) as readonly Field[];
 
 /** What the library thinks of an entry, and how far each concept of the question is answered by it, 0 to 1. */
@@ -70,7 +73,7 @@ export function askIndex({ words, asked }: Pick<AskFile, 'words' | 'asked'>): As
         for (const phrase of [...(entry.asked ?? []), ...(asked[entry.id] ?? [])])
           said.set(rowOf(phrase), (said.get(rowOf(phrase)) ?? new Set()).add(entry.id));
         for (const field of searched)
-          for (const token of tokensOf(textOf(entry, field, asked))) note(token, field === 'title' ? 5 : 1);
+          for (const token of tokensOf(textOf(entry, field, asked))) note(token, namesBy[field]);
       }
     },
     drop: (some) => {

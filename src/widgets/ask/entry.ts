@@ -1,6 +1,6 @@
 /**
- * What can be an answer: a rule, a lesson or a step of one, a word, a trouble, a wood, a page, or a number of the
- * reader's own box. The site's own entries are made while it is built (`prose/ask-entries.ts`) and fetched with the first
+ * What can be an answer: a rule, a lesson or a step of one, a word, a trouble, a caution, a wood, a page, a number of the
+ * reader's own box, or that these pages do not say it. The site's own entries are made while it is built (`prose/ask-entries.ts`) and fetched with the first
  * question; those of the box are made from the box as it is.
  */
 import type { Verdict } from '../../box/core/verdict.ts';
@@ -18,6 +18,9 @@ export const kindWords = {
   page: 'page',
   own: 'my box',
   judged: 'for my box',
+  sized: 'for that size',
+  hazard: 'caution',
+  beyond: 'not on these pages',
 } as const;
 export type Kind = keyof typeof kindWords;
 

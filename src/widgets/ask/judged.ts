@@ -78,6 +78,10 @@ const things: readonly Thing[] = [
   { input: 'clearance', named: [['=room']], checks: ['design-from-the-inside'], part: { of: 'inside' } },
 ];
 
+/** Checks that judge an input by what follows from it: the depth of a groove by its share of the wall. */
+export const checksOf = (name: string): readonly string[] =>
+  things.find(({ input }) => input === name)?.checks ?? [];
+
 /** What else a question says about the box: "6 mm plywood bottom". */
 const also = (concepts: ReadonlySet<string>): Partial<Box> =>
   concepts.has('=plywood') ? { bottom: 'plywood' } : concepts.has('=solid') ? { bottom: 'solid' } : {};

@@ -4,6 +4,7 @@ import { type Result, sayOf } from '../../box/core/result.ts';
 import { type Box, fields, hasInput } from '../../box/subjects/inputs.ts';
 import { type ResultName, type Values, wholeModel } from '../../box/whole/index.ts';
 import type { Entry } from './entry.ts';
+import { checksOf } from './judged.ts';
 import { checkOf, type Own } from './own.ts';
 
 const path = 'my-box/';
@@ -46,13 +47,18 @@ export function ownNumbers({ box, values }: Own): readonly Entry[] {
     .flatMap((name): Entry[] => {
       const field = fields[name];
       const check = checkOf(name, values);
+      const behind =
+        check ??
+        wholeModel.checks.find(
+          ({ id, applies }) => checksOf(name).includes(id) && (applies?.(values) ?? true),
+        );
       const entry = {
         id: `own:chosen.${name}`,
         kind: 'own',
         title: field.label,
         path,
         says: '',
-        rule: check?.rule,
+        rule: behind?.rule,
         check: check?.id,
       } as const;
       if (field.type === 'number') {

@@ -45,6 +45,22 @@ const cuts: Readonly<Record<string, readonly string[]>> = {
   lengths: ['stop block setting', 'cut the walls to length'],
 };
 
+/** The rule that gives the reason of a cut, by the beginning of its id. */
+const rules: Readonly<Record<string, string>> = {
+  groove: 'groove-width-from-the-panel',
+  tongue: 'groove-width-from-the-panel',
+  lengths: 'opposite-walls-from-one-stop',
+  fingers: 'finger-fit',
+  dovetails: 'dovetail-slope',
+  rabbets: 'long-grain-to-long-grain',
+  keys: 'keys-and-splines',
+  splines: 'keys-and-splines',
+  notch: 'thumb-notch',
+  saw: 'sawn-off-lid',
+  hinges: 'hinges',
+  liner: 'lift-off-fit',
+};
+
 function setUpEntries({ work }: Own): Entry[] {
   const taken = new Set<string>();
   return (work?.setUps ?? []).map(({ id, cut, settings, note }) => {
@@ -66,7 +82,7 @@ function setUpEntries({ work }: Own): Entry[] {
         )
         .concat(rest.length > 0 ? ['. ', ...note] : note),
       asked: [...(cuts[plain.split('-')[0]!] ?? []), ...settings.map(({ what }) => what)],
-      rule: plain.startsWith('groove') ? 'groove-width-from-the-panel' : undefined,
+      rule: rules[plain.split('-')[0]!],
       part: part && { of: part },
       number: () => first && say`${first.what} ${first.value}`,
     };

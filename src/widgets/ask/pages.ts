@@ -70,6 +70,16 @@ export const pages: readonly Entry[] = [
     'what went wrong',
   ),
   page(
+    'cautions/',
+    'Cautions',
+    'What can hurt, and what is usually done about it.',
+    'safety',
+    'all cautions',
+    'what is dangerous',
+    'shop safety',
+    'safety rules for a class',
+  ),
+  page(
     'sources/',
     'Sources',
     'Every work the numbers come from, and how it was read.',

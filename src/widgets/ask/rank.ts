@@ -6,12 +6,15 @@ import { answeredByWoods } from './wood-entries.ts';
 
 const weights: Readonly<Record<Kind, number>> = {
   judged: 1,
+  sized: 1,
   own: 1,
   rule: 1.1,
   trouble: 1,
   wood: 1,
   page: 0.8,
+  beyond: 0.8,
   lesson: 0.6,
+  hazard: 0.5,
   word: 0.5,
 };
 
@@ -21,6 +24,7 @@ const wishes: readonly (readonly [wish: Wish, of: Kind, by: number])[] = [
   ['advice', 'rule', 1.5],
   ['meaning', 'word', 4],
   ['lesson', 'lesson', 3],
+  ['safe', 'hazard', 4],
 ];
 
 /** Concepts of a question about something that is wrong. */
@@ -49,7 +53,7 @@ export function ranked(
   { words, wants }: Meant,
   saidSo: ReadonlySet<string>,
 ): readonly Entry[] {
-  const isTrouble = words.flat().some((concept) => troubles.has(concept));
+  const isTrouble = wants.has('wrong') || words.flat().some((concept) => troubles.has(concept));
   const scored = hits
     .map((hit) => {
       const { kind } = hit.entry;

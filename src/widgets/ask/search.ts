@@ -16,6 +16,7 @@ import { type Meant, meantBy } from './question.ts';
 import { ranked } from './rank.ts';
 import { numberIn, type ReadNumber } from './sizes.ts';
 import { type Spelling, spellingOf } from './spelling.ts';
+import { wallForLength } from './wall-for-length.ts';
 import { forPanel, woodEntries } from './wood-entries.ts';
 
 export interface Found {
@@ -85,7 +86,10 @@ export async function searchOf(file: AskFile, read: ReadNumber, box: Box): Promi
         index.known.has(token),
       );
       const concepts = new Set(meant.words.flat());
-      const judged = size && judgedSize(read, size.typed, concepts, mine, system);
+      const judged =
+        size &&
+        (wallForLength(read, size, concepts, mine, system) ??
+          judgedSize(read, size.typed, concepts, mine, system));
       const saidSo = index.saidSo(asRead(question, meant));
       const others = ranked(index.hits([...concepts]), meant, saidSo).slice(0, most);
       const answers = isUnderstood(meant)

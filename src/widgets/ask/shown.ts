@@ -33,7 +33,10 @@ export function shownOf(entry: Entry, own: Own, usual: (rule: string) => BothTex
     kind === 'rule'
       ? of((one) => one.check.rule === rule).sort((a, b) => rank[b.state] - rank[a.state])[0]
       : undefined;
-  const range = entry.usual ?? (verdict && usual(verdict.check.rule));
+  // Where no check speaks about the box, a trouble shows the range that its likeliest cause is judged by.
+  const behind =
+    verdict?.check.rule ?? (kind === 'trouble' && onlyOf === own.box.kind ? entry.rules?.[0] : undefined);
+  const range = entry.usual ?? (behind === undefined ? undefined : usual(behind));
   return {
     number: entry.number?.() ?? (isKnown(verdict) ? verdict : undefined),
     usual: range,

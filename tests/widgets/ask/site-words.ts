@@ -28,6 +28,7 @@ const table = (name: string) =>
     data: {
       ...data,
       ...(data.rule ? { rule: { id: data.rule } } : {}),
+      ...(data.near ? { near: (data.near as string[]).map((rule) => ({ id: rule })) } : {}),
     },
   }));
 
@@ -54,6 +55,7 @@ export const askContent = {
   troubles: heads<Written['data']>('troubles').map(asReferences),
   glossary: table('glossary'),
   asked: table('asked'),
+  beyond: table('beyond'),
   stillWoods: allWoods.filter(({ id }) => !moving.has(id)).map(({ name }) => name),
 } as unknown as AskContent;
 
