@@ -46,7 +46,7 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
   widgets: [
     /^kit\//,
     /^(lesson|rule|verdicts)\//,
-    /^(subjects|finder|woods|frame|home|my-box|ask)\//,
+    /^(subjects|finder|woods|frame|home|my-box|ask|scratch)\//,
     /^build-sheet\//,
   ],
 };

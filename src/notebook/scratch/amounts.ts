@@ -59,8 +59,7 @@ const kindRows: readonly Kind[] = [
 ];
 const kinds = kindRows.map((kind) => ({ ...kind, base: math.unit(kind.mm[0]!) }));
 
-export const kindOf = (amount: Amount): Kind | undefined =>
-  kinds.find(({ base }) => base.equalBase(amount));
+export const kindOf = (amount: Amount): Kind | undefined => kinds.find(({ base }) => base.equalBase(amount));
 
 /** "a length", "a plain number", or the units themselves. */
 export const calledAs = (value: Value): string =>
@@ -78,7 +77,7 @@ export const hasOwnZero = (value: Value): boolean =>
 /** A pure number that has lost its units, as a plain number. */
 export const plainIfPure = (value: Value): Value =>
   isAmount(value) && value.dimensions.every((power) => Math.abs(power) < 1e-12)
-    ? (value.toSI().value as number | null) ?? 1
+    ? ((value.toSI().value as number | null) ?? 1)
     : value;
 
 /** Five figures, without zeros at the end. */
@@ -133,8 +132,7 @@ export function show(value: Value): Shown {
   const texts = { mm: '', inch: '' };
   for (const system of ['mm', 'inch'] as const) {
     const unit = largest(value, kind[system]);
-    texts[system] =
-      unit === 'in' ? inInches(value.toNumber('mm')) : joined(value.toNumber(unit), unit);
+    texts[system] = unit === 'in' ? inInches(value.toNumber('mm')) : joined(value.toNumber(unit), unit);
   }
   const wanted = value.formatUnits();
   if (!(value as unknown as { fixPrefix: boolean }).fixPrefix) return texts;

@@ -42,7 +42,8 @@ export function callRelation(
   const stray = Array.isArray(given)
     ? given.length > entries.length && `${given.length} values`
     : [...has.keys()].find((symbol) => !Object.hasOwn(of.inputs, symbol));
-  if (stray) throw new Trouble(`${signature} has no place for ${Array.isArray(given) ? stray : `“${stray}”`}.`);
+  if (stray)
+    throw new Trouble(`${signature} has no place for ${Array.isArray(given) ? stray : `“${stray}”`}.`);
   const numbers = entries.map(([symbol, spec]) => {
     const value = has.get(symbol);
     if (value === undefined)

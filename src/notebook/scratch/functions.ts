@@ -29,11 +29,14 @@ export function together(given: Given, what: string): readonly number[] {
   if (isAmount(first)) {
     const other = given.find((value) => !isAmount(value) || !value.equalBase(first));
     if (other !== undefined)
-      throw new Trouble(`${what} wants amounts of one kind: here are ${calledAs(first)} and ${calledAs(other)}.`);
+      throw new Trouble(
+        `${what} wants amounts of one kind: here are ${calledAs(first)} and ${calledAs(other)}.`,
+      );
     return given.map((value) => (math.multiply(1, value as Amount) as Amount).toSI().value as number);
   }
   const other = given.find(isAmount);
-  if (other) throw new Trouble(`${what} wants amounts of one kind: here are a plain number and ${calledAs(other)}.`);
+  if (other)
+    throw new Trouble(`${what} wants amounts of one kind: here are a plain number and ${calledAs(other)}.`);
   return given as readonly number[];
 }
 
@@ -76,11 +79,13 @@ const givesAngle = (says: string, f: (x: number) => number): Callable => ({
   count: one,
   of: ([x], name) => amountOf((f(pure(x!, name)) * 180) / Math.PI, 'deg'),
 });
-const root = (power: number) => ([x]: Given, name: string) => {
-  if (hasOwnZero(x!)) throw new Trouble(`${name}(…) of a temperature means nothing.`);
-  if (isAmount(x)) return math.pow(x, 1 / power) as Value;
-  return power === 3 ? Math.cbrt(pure(x!, name)) : Math.sqrt(pure(x!, name));
-};
+const root =
+  (power: number) =>
+  ([x]: Given, name: string) => {
+    if (hasOwnZero(x!)) throw new Trouble(`${name}(…) of a temperature means nothing.`);
+    if (isAmount(x)) return math.pow(x, 1 / power) as Value;
+    return power === 3 ? Math.cbrt(pure(x!, name)) : Math.sqrt(pure(x!, name));
+  };
 
 const most = 20;
 export const functions: ReadonlyMap<string, Callable> = new Map(
@@ -91,7 +96,8 @@ export const functions: ReadonlyMap<string, Callable> = new Map(
       takes: 'x',
       says: 'the size without its sign',
       count: one,
-      of: (given, name) => (together(given, name)[0]! < 0 ? (math.unaryMinus(given[0] as Amount) as Value) : given[0]!),
+      of: (given, name) =>
+        together(given, name)[0]! < 0 ? (math.unaryMinus(given[0] as Amount) as Value) : given[0]!,
     },
     min: { takes: 'x, y, …', says: 'the smallest', count: [1, most], of: picked(Math.min) },
     max: { takes: 'x, y, …', says: 'the largest', count: [1, most], of: picked(Math.max) },

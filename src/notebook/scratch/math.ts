@@ -31,14 +31,14 @@ interface Taken {
 
 export const math = create(
   {
-    addDependencies,
-    divideDependencies,
-    multiplyDependencies,
-    parseDependencies,
-    powDependencies,
-    subtractDependencies,
-    unaryMinusDependencies,
-    unitDependencies,
+    add: addDependencies!,
+    divide: divideDependencies!,
+    multiply: multiplyDependencies!,
+    parse: parseDependencies!,
+    pow: powDependencies!,
+    subtract: subtractDependencies!,
+    unaryMinus: unaryMinusDependencies!,
+    unit: unitDependencies!,
   },
   {},
 ) as unknown as Taken;

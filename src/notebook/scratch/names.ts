@@ -169,7 +169,12 @@ export function listOf(numbers: ReadonlyMap<string, NamedNumber>): Listed[] {
     ([name, { takes, says }]): Listed => ({ type: 'function', name, takes, meaning: says }),
   );
   const known = [...constants].map(
-    ([name, value]): Listed => ({ type: 'number', name, meaning: constantMeanings[name] ?? '', shown: show(value) }),
+    ([name, value]): Listed => ({
+      type: 'number',
+      name,
+      meaning: constantMeanings[name] ?? '',
+      shown: show(value),
+    }),
   );
   return [
     ...listed.filter((one) => !isOfWoods(one)),

@@ -55,11 +55,10 @@ function sideOf(value: Value): { side: Side; number: (value: Value) => number } 
 /** @throws Trouble where nothing can be plotted */
 export function plotted(cell: Cell & { type: 'plot' }, around: Surroundings): Plotted {
   const over = cell.over.trim();
-  if (over === '') throw new Trouble('Write a name for what changes, such as width.');
-  const [from, to] = (['from', 'to'] as const).map((end) => {
-    if (cell[end].trim() === '') throw new Trouble(`Write where ${over} goes ${end}, such as 2 in.`);
-    return workOut(read(cell[end]), around);
-  }) as [Value, Value];
+  const [from, to] = (['from', 'to'] as const).map((end) => workOut(read(cell[end]), around)) as [
+    Value,
+    Value,
+  ];
   const [low, high] = together([from, to], '“from” and “to”') as [number, number];
   if (!(low < high)) throw new Trouble('“from” must be below “to”.');
   // The name may be taken by a cell above: inside the plot it is what changes.
@@ -83,7 +82,10 @@ export function plotted(cell: Cell & { type: 'plot' }, around: Surroundings): Pl
       if (first === undefined) {
         first = value;
         y = sideOf(value);
-      } else if (isAmount(value) !== isAmount(first) || (isAmount(value) && !value.equalBase(first as Amount)))
+      } else if (
+        isAmount(value) !== isAmount(first) ||
+        (isAmount(value) && !value.equalBase(first as Amount))
+      )
         throw new Trouble(`This is ${calledAs(first)} at one place and ${calledAs(value)} at another.`);
       pieces.at(-1)!.push([at, y!.number(value)]);
     } catch (error) {

@@ -23,9 +23,7 @@ function distance(one: string, other: string): number {
   for (let i = 1; i <= one.length; i++) {
     const next = [i];
     for (let j = 1; j <= other.length; j++)
-      next.push(
-        Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + Number(one[i - 1] !== other[j - 1])),
-      );
+      next.push(Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + Number(one[i - 1] !== other[j - 1])));
     row = next;
   }
   return row[other.length]!;

@@ -71,11 +71,15 @@ export function read(text: string): MathNode {
     const before = clean.slice(0, Number(at ?? 1) - 1).slice(-12);
     if (/^Unexpected end|^Parenthesis \)/.test(error.message))
       throw new Trouble(
-        /Parenthesis/.test(error.message) ? 'A closing parenthesis is missing.' : 'Something is missing at the end.',
+        /Parenthesis/.test(error.message)
+          ? 'A closing parenthesis is missing.'
+          : 'Something is missing at the end.',
       );
     if (clean[Number(at) - 1] === ',')
       throw new Trouble('A comma parts what is put into a function. In a number write a point: 1.5.');
-    throw new Trouble(`This cannot be read${before ? ` after “${before}”` : ''}. Write it as 2 * (3/8 in + 1 mm).`);
+    throw new Trouble(
+      `This cannot be read${before ? ` after “${before}”` : ''}. Write it as 2 * (3/8 in + 1 mm).`,
+    );
   }
 }
 
@@ -91,7 +95,11 @@ export function workOut(node: MathNode, around: Surroundings): Value {
 
   const unknown = (name: string, called: boolean): never => {
     const all = called
-      ? [...relationNames, ...functions.keys(), ...[...own].filter(([, it]) => isFunction(it)).map(([key]) => key)]
+      ? [
+          ...relationNames,
+          ...functions.keys(),
+          ...[...own].filter(([, it]) => isFunction(it)).map(([key]) => key),
+        ]
       : [...own.keys(), ...unitNames, ...constants.keys(), ...[...numbers.values()].map((one) => one.name)];
     const like = nearest(name, all);
     throw new Trouble(
@@ -113,8 +121,10 @@ export function workOut(node: MathNode, around: Surroundings): Value {
     const found = mine ?? constants.get(name) ?? unitOf(name) ?? known(name);
     if (found !== undefined) return found;
     const relation = relationNamed(name);
-    if (relation) throw new Trouble(`${name} wants its inputs: ${name}(${Object.keys(relation.inputs).join(', ')}).`);
-    if (functions.has(name)) throw new Trouble(`${name} wants its inputs: ${name}(${functions.get(name)!.takes}).`);
+    if (relation)
+      throw new Trouble(`${name} wants its inputs: ${name}(${Object.keys(relation.inputs).join(', ')}).`);
+    if (functions.has(name))
+      throw new Trouble(`${name} wants its inputs: ${name}(${functions.get(name)!.takes}).`);
     return unknown(name, false);
   };
 
@@ -130,7 +140,8 @@ export function workOut(node: MathNode, around: Surroundings): Value {
   const call = (piece: Piece, inside: ReadonlyMap<string, Value>): Value => {
     const name = pathOf(piece.fn);
     const mine = own.get(name);
-    const byObject = piece.args.length === 1 && piece.args[0]!.type === 'ObjectNode' ? piece.args[0]! : undefined;
+    const byObject =
+      piece.args.length === 1 && piece.args[0]!.type === 'ObjectNode' ? piece.args[0]! : undefined;
     const relation = mine === undefined ? relationNamed(name) : undefined;
     if (relation) {
       const given = byObject
@@ -140,7 +151,13 @@ export function workOut(node: MathNode, around: Surroundings): Value {
     }
     const fixed = functions.get(name);
     if (!fixed && !(mine !== undefined && isFunction(mine))) {
-      if (unitOf(name) || inside.has(name) || mine !== undefined || numbers.has(keyOf(name)) || constants.has(name))
+      if (
+        unitOf(name) ||
+        inside.has(name) ||
+        mine !== undefined ||
+        numbers.has(keyOf(name)) ||
+        constants.has(name)
+      )
         throw new Trouble(`“${name}” cannot be called. To multiply, write * before the parenthesis.`);
       return unknown(name, true);
     }
@@ -162,12 +179,22 @@ export function workOut(node: MathNode, around: Surroundings): Value {
 
   const free = (name: string): void => {
     if (!ownName.test(name))
-      throw new Trouble('A name of your own is one word: letters, figures and _, a letter first, 31 at most.');
+      throw new Trouble(
+        'A name of your own is one word: letters, figures and _, a letter first, 31 at most.',
+      );
     if (constants.has(name) || unitOf(name) || name === 'in')
       throw new Trouble(`“${name}” keeps its meaning here. Choose another name.`);
-    if (functions.has(name) || relationNamed(name) || numbers.has(keyOf(name)) || /^(box|wood|to)$/i.test(name))
-      throw new Trouble(`“${name}” is a name of this site and keeps its meaning. Choose another, such as my_${name.slice(0, 20)}.`);
-    if (own.size >= mostOwn && !own.has(name)) throw new Trouble(`There is room for ${mostOwn} names of your own.`);
+    if (
+      functions.has(name) ||
+      relationNamed(name) ||
+      numbers.has(keyOf(name)) ||
+      /^(box|wood|to)$/i.test(name)
+    )
+      throw new Trouble(
+        `“${name}” is a name of this site and keeps its meaning. Choose another, such as my_${name.slice(0, 20)}.`,
+      );
+    if (own.size >= mostOwn && !own.has(name))
+      throw new Trouble(`There is room for ${mostOwn} names of your own.`);
   };
 
   const combine = (fn: string, signs: string, [a, b]: readonly [Value, Value]): Value => {
@@ -219,9 +246,12 @@ export function workOut(node: MathNode, around: Surroundings): Value {
     }
     if (fn === 'to') {
       const [a, b] = given;
-      if (!isAmount(b) || b.value !== null) throw new Trouble('Behind “to” stands a unit: to in, to mm, to N/mm.');
+      if (!isAmount(b) || b.value !== null)
+        throw new Trouble('Behind “to” stands a unit: to in, to mm, to N/mm.');
       if (!isAmount(a) || !a.equalBase(b))
-        throw new Trouble(`${calledAs(a!)} cannot be written in ${b.formatUnits()}, which is for ${calledAs(b)}.`);
+        throw new Trouble(
+          `${calledAs(a!)} cannot be written in ${b.formatUnits()}, which is for ${calledAs(b)}.`,
+        );
       return (math.multiply(1, a) as Amount).to(b.formatUnits());
     }
     if (/^(smaller|larger)(Eq)?$|^(un)?equal$/.test(fn)) return compared(fn, given);
@@ -236,7 +266,8 @@ export function workOut(node: MathNode, around: Surroundings): Value {
         const { value } = piece;
         if (value === undefined) throw new Trouble('There is nothing to work out yet.');
         if (typeof value === 'boolean') return value;
-        if (typeof value !== 'number' || Number.isNaN(value)) throw new Trouble(`“${String(value)}” is no number.`);
+        if (typeof value !== 'number' || Number.isNaN(value))
+          throw new Trouble(`“${String(value)}” is no number.`);
         if (!Number.isFinite(value)) throw new Trouble('This number is too large.');
         return value;
       }
@@ -252,7 +283,10 @@ export function workOut(node: MathNode, around: Surroundings): Value {
       case 'ConditionalNode':
         return go(truth(go(piece.condition, inside)) ? piece.trueExpr : piece.falseExpr, inside);
       case 'RelationalNode': {
-        const { conditionals, params } = piece as { conditionals: readonly string[]; params: readonly Piece[] };
+        const { conditionals, params } = piece as {
+          conditionals: readonly string[];
+          params: readonly Piece[];
+        };
         const given = params.map((of) => go(of, inside));
         return conditionals.every((how, at) => compared(how, given.slice(at, at + 2)));
       }
@@ -289,8 +323,10 @@ const refusedPieces: Readonly<Record<string, string>> = {
 /** A number that is one. @throws Trouble for what is too large or none at all */
 function finite(value: Value): Value {
   const number = typeof value === 'boolean' ? 0 : isAmount(value) ? (value.toSI().value ?? 1) : value;
-  if (typeof number !== 'number') throw new Trouble('There is no number for this: a root of a negative one, perhaps.');
-  if (Number.isNaN(number)) throw new Trouble('There is no number for this: a root of a negative one, perhaps.');
+  if (typeof number !== 'number')
+    throw new Trouble('There is no number for this: a root of a negative one, perhaps.');
+  if (Number.isNaN(number))
+    throw new Trouble('There is no number for this: a root of a negative one, perhaps.');
   if (!Number.isFinite(number)) throw new Trouble('This number is too large.');
   return value;
 }
