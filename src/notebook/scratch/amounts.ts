@@ -89,6 +89,7 @@ export const inFigures = (value: number): string => {
 const written = (unit: string) =>
   unit
     .replaceAll('inch', 'in')
+    .replaceAll(' / ', '/')
     .replace(/\^(\d)/g, (_, power: string) => ({ 2: '²', 3: '³' })[power] ?? `^${power}`)
     .replace(/^deg$/, '°')
     .replace(/^deg([CF])$/, '°$1');

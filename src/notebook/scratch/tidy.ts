@@ -8,6 +8,8 @@ import { Trouble } from './trouble.ts';
 export const longestText = 500;
 
 const signs: readonly (readonly [RegExp, string])[] = [
+  // A remark for whoever reads.
+  [/#.*$/s, ''],
   [/[\s\u00a0\u202f]+/g, ' '],
   [/½/g, ' 1/2'],
   [/¼/g, ' 1/4'],
@@ -25,11 +27,18 @@ const signs: readonly (readonly [RegExp, string])[] = [
   [/(?<![\w.^])(\d+) (\d+) ?\/ ?(\d+)/g, '($1+$2/$3)'],
   // To mathjs the bare word is an operator.
   [/(?<![\w.])in\b/g, 'inch'],
+  // Five feet three is a sum, not a product.
+  [/([\d.]+|\([\d+/]+\)) ?(?:ft|feet) ([\d.]+|\([\d+/]+\)) ?inch\b/g, '($1 ft + $2 inch)'],
 ];
 
 const refused: readonly (readonly [RegExp, string])[] = [
   [/%/, 'Percent are plain numbers here: write 45 for 45 %, and 0.45 for the share.'],
   [/["'`″′]/, 'Text in quotes is not used here. An inch mark stands behind a number: 12".'],
+  [/__/, 'Two underlines in a row are not used here.'],
+  [
+    /(?<!(?<![\p{L}\p{N}_.])(?:to|and|or|not))(?<=[\p{L}\p{N}_)]) (?=[\d.])/u,
+    'Write + or * between two amounts: 2 mm + 3 mm.',
+  ],
   [/[[\]]/, 'Square brackets are not used here. To see many values, add a plot.'],
   [/:(?=[^}]*$)(?<!\{[^}]*)(?<!\?.*)/, 'A colon makes no list here. To see many values, add a plot.'],
   [/!(?!=)/, '“!” is not used here.'],

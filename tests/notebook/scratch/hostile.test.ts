@@ -13,7 +13,7 @@ const hostile: readonly (readonly [text: string, says: string])[] = [
   ['1:1e12', 'makes no list'],
   ['f(n) = f(n + 1); f(1)', 'calls itself more than 100 times'],
   ['f(n) = n < 1 ? 1 : f(n - 1) + f(n - 1); f(60)', 'longer than a second'],
-  ['f(n) = g(n); g(n) = f(n); f(1)', 'calls itself more than 100 times'],
+  ['f(n) = q(n); q(n) = f(n); f(1)', 'calls itself more than 100 times'],
   ['f(n) = n < 1 ? 1 : max(f(n - 1), f(n - 1), f(n - 1), f(n - 1)); f(50)', 'longer than a second'],
   // Huge.
   ['zeros(1e6, 1e6)', 'not a name'],
@@ -40,8 +40,8 @@ const hostile: readonly (readonly [text: string, says: string])[] = [
   ['compile(x)', 'not a name'],
   ['config({})', 'not a name'],
   ['constructor', 'not a name'],
-  ['__proto__', 'not a name'],
-  ['box.__proto__', 'not a name'],
+  ['__proto__', 'underlines'],
+  ['box.__proto__', 'underlines'],
   ['box.constructor.constructor', 'not a name'],
   ['cos.constructor', 'not a name'],
   ['toString()', 'not a name'],
@@ -50,7 +50,7 @@ const hostile: readonly (readonly [text: string, says: string])[] = [
   ['box["wall"]', 'quotes'],
   ['box[1]', 'Square brackets'],
   ['{a: 1}', 'Braces'],
-  ['wallShare({__proto__: 1, t: 8 mm, L: 100 mm})', 'no place for'],
+  ['wallShare({__proto__: 1, t: 8 mm, L: 100 mm})', 'underlines'],
   ['wallShare({constructor: 1, t: 8 mm, L: 100 mm})', 'no place for'],
   ['`x`', 'quotes'],
   // New meanings.
@@ -65,7 +65,8 @@ const hostile: readonly (readonly [text: string, says: string])[] = [
   ['box = 1', 'keeps its meaning'],
   ['box.wall = 1 mm', 'keep their meaning'],
   ['boxWall = 1 mm', 'keeps its meaning'],
-  ['__proto__ = 1', 'one word'],
+  ['__proto__ = 1', 'underlines'],
+  ['_x = 1', 'one word'],
   ['f(mm) = mm', 'keeps its meaning'],
   // Signs.
   ['2 + 😀', 'cannot be read'],
@@ -77,9 +78,9 @@ const hostile: readonly (readonly [text: string, says: string])[] = [
   ['5 mm + 2', 'one kind'],
   ['true + 1', 'yes or no'],
   ['null', 'is no number'],
-  ['undefined + 1', 'is no number'],
-  ['NaN', 'not a name'],
-  ['Infinity', 'not a name'],
+  ['undefined + 1', 'nothing to work out'],
+  ['NaN', 'is no number'],
+  ['Infinity', 'too large'],
   ['# only a remark', 'nothing to work out'],
 ];
 
@@ -88,17 +89,20 @@ test('there are more than forty', () => {
 });
 
 describe('a hostile expression is told in a sentence within its time, and the next cell lives', () => {
-  test.each(hostile)('%.60s → %s', (text, says) => {
-    const start = performance.now();
-    const [result, next] = workAll([
-      { type: 'sum', text },
-      { type: 'sum', text: '2 * 3 mm' },
-    ]);
-    expect(result).toMatchObject({ type: 'trouble', message: expect.stringContaining(says) });
-    expect(next).toMatchObject({ shown: { mm: '6\u00a0mm' } });
-    expect(performance.now() - start).toBeLessThan(1900);
-    expect((result as { message: string }).message.length, 'no flood of words').toBeLessThan(400);
-  });
+  test.each(hostile.map(([text, says]) => [JSON.stringify(text.slice(0, 60)), says, text] as const))(
+    '%s → %s',
+    (_, says, text) => {
+      const start = performance.now();
+      const [result, next] = workAll([
+        { type: 'sum', text },
+        { type: 'sum', text: '2 * 3 mm' },
+      ]);
+      expect(result).toMatchObject({ type: 'trouble', message: expect.stringContaining(says) });
+      expect(next).toMatchObject({ shown: { mm: '6\u00a0mm' } });
+      expect(performance.now() - start).toBeLessThan(1900);
+      expect((result as { message: string }).message.length, 'no flood of words').toBeLessThan(400);
+    },
+  );
 });
 
 test('nothing hostile leaves a trace: units, names and prototypes are as they were', () => {
