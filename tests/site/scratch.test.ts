@@ -185,12 +185,15 @@ test('cells stay on the device, go by link and by file, and what stood there bef
   await expect(cell(page, 1)).toHaveValue('gap = 1 mm');
 });
 
-test('cells are worked out without a network once the site is kept', async ({ page, context }) => {
-  await open(page, 'scratch/');
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  await page.reload();
-  await context.setOffline(true);
-  await cell(page, 1).fill('1 in to mm');
-  await cell(page, 1).press('Enter');
-  await expect(resultOf(page, 1)).toContainText('25.4 mm');
+test.describe('with the service worker', () => {
+  test.use({ serviceWorkers: 'allow' });
+  test('cells are worked out without a network once the site is kept', async ({ page, context }) => {
+    await open(page, 'scratch/');
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.reload();
+    await context.setOffline(true);
+    await cell(page, 1).fill('1 in to mm');
+    await cell(page, 1).press('Enter');
+    await expect(resultOf(page, 1)).toContainText('25.4 mm');
+  });
 });

@@ -8,11 +8,10 @@ import { fields, hasInput } from '../../box/subjects/inputs.ts';
 import { evaluate, type ResultName, type Values, wholeModel } from '../../box/whole/index.ts';
 import { type WoodFigures, woodFigures } from '../../box/wood/figures.ts';
 import { woods } from '../../box/wood/woods.ts';
-import type { Relation, Unit } from '../../calc/core/relation.ts';
+import type { Relation } from '../../calc/core/relation.ts';
 import { relations } from '../../calc/index.ts';
 import type { Kind } from '../../units/index.ts';
-import { amountOf, type Shown, show } from './amounts.ts';
-import { constants, functions } from './functions.ts';
+import { amountOf } from './amounts.ts';
 import type { Value } from './math.ts';
 
 /** A number by name. */
@@ -110,7 +109,7 @@ const ofWoods: readonly NamedNumber[] = woods.flatMap((wood) =>
 );
 
 /** Every relation by the name it is called by: `panelGap` of "panel-gap". */
-const callable: ReadonlyMap<string, Relation> = new Map(
+export const callable: ReadonlyMap<string, Relation> = new Map(
   [...relations.values()].map((relation) => [camel(relation.id), relation]),
 );
 const relationByKey = new Map([...callable].map(([name, relation]) => [keyOf(name), relation]));
@@ -120,67 +119,4 @@ export const relationNames: readonly string[] = [...callable.keys()];
 /** Every number by name for one box. */
 export function numbersOf(box: Box): ReadonlyMap<string, NamedNumber> {
   return new Map([...boxNumbers(box), ...ofWoods].map((one) => [keyOf(one.name), one]));
-}
-
-/** What a page shows of a name. */
-export type Listed = { readonly name: string } & (
-  | { readonly type: 'number'; readonly meaning: string; readonly shown?: Shown; readonly note?: string }
-  | {
-      readonly type: 'relation';
-      /** Its title and the names of its inputs stand with the words of relations. */
-      readonly id: string;
-      readonly inputs: readonly {
-        readonly symbol: string;
-        readonly unit: Unit;
-        readonly range: readonly [number, number];
-      }[];
-      readonly gives: Unit;
-    }
-  | { readonly type: 'function'; readonly meaning: string; readonly takes: string }
-);
-
-const constantMeanings: Readonly<Record<string, string>> = {
-  pi: 'circle to its diameter',
-  phi: 'golden ratio',
-};
-
-/** The list for the page: numbers of the box first, then relations, then woods. */
-export function listOf(numbers: ReadonlyMap<string, NamedNumber>): Listed[] {
-  const listed = [...numbers.values()].map(
-    ({ name, meaning, note, value }): Listed => ({
-      type: 'number',
-      name,
-      meaning,
-      ...(value === undefined ? {} : { shown: show(value) }),
-      ...(note ? { note } : {}),
-    }),
-  );
-  const isOfWoods = ({ name }: Listed) => name.startsWith('wood.');
-  const called = [...callable].map(
-    ([name, { id, inputs, result }]): Listed => ({
-      type: 'relation',
-      name,
-      id,
-      inputs: Object.entries(inputs).map(([symbol, { unit, range }]) => ({ symbol, unit, range })),
-      gives: result.unit,
-    }),
-  );
-  const fixed = [...functions].map(
-    ([name, { takes, says }]): Listed => ({ type: 'function', name, takes, meaning: says }),
-  );
-  const known = [...constants].map(
-    ([name, value]): Listed => ({
-      type: 'number',
-      name,
-      meaning: constantMeanings[name] ?? '',
-      shown: show(value),
-    }),
-  );
-  return [
-    ...listed.filter((one) => !isOfWoods(one)),
-    ...called,
-    ...fixed,
-    ...known,
-    ...listed.filter(isOfWoods),
-  ];
 }

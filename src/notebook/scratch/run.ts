@@ -6,7 +6,7 @@
 import type { Box } from '../../box/subjects/inputs.ts';
 import type { InputWords } from './call.ts';
 import type { Cell } from './cells.ts';
-import type { Listed } from './names.ts';
+import type { Listed } from './listed.ts';
 import type { CellResult } from './sheet.ts';
 import type { Asked, Told } from './worker.ts';
 

@@ -5,7 +5,8 @@
 import type { Box } from '../../box/subjects/inputs.ts';
 import type { InputWords } from './call.ts';
 import type { Cell } from './cells.ts';
-import { type Listed, listOf, type NamedNumber, numbersOf } from './names.ts';
+import { type Listed, listOf } from './listed.ts';
+import { type NamedNumber, numbersOf } from './names.ts';
 import { type CellResult, cellResult } from './sheet.ts';
 import type { Own } from './work-out.ts';
 

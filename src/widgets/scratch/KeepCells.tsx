@@ -1,7 +1,8 @@
 /** The cells as a link or a file, and a file as the cells. */
 import { useSignal } from '@preact/signals';
+import { before, bringBack, linkToScratch, openCells } from '../../notebook/scratch/brought.ts';
 import { readCellsFile, writeCells } from '../../notebook/scratch/cells.ts';
-import { before, bringBack, cellsNow, linkToScratch, openCells } from '../../notebook/scratch/kept.ts';
+import { cellsNow } from '../../notebook/scratch/kept.ts';
 import { download } from '../kit/download.ts';
 
 export function KeepCells() {

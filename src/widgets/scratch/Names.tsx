@@ -1,7 +1,7 @@
 /** Every name a cell may use, with its value, unit and meaning, and a filter. It is fetched with the first use. */
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
-import type { Listed } from '../../notebook/scratch/names.ts';
+import type { Listed } from '../../notebook/scratch/listed.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { useOpen } from '../kit/use-open.ts';
 import { callOf, inOrder, inputsOf, signatureOf } from './said.tsx';
@@ -55,7 +55,7 @@ export function Names({ work, system, put }: Props) {
       }}
     >
       <summary>Names you can use</summary>
-      {open.value && work.names.value.length === 0 ? (
+      {!open.value ? null : work.names.value.length === 0 ? (
         <p role="status">
           {work.missing.value
             ? 'The names could not be fetched. Close this and open it again when there is a network.'

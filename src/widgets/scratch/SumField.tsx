@@ -1,11 +1,13 @@
 /**
  * The field of an expression: a combobox whose list completes names. Arrows go through the list, Enter or a press takes
  * one, Escape closes it; with no name marked, Enter works the cell out. Half typed text stays, whatever is drawn around it.
+ * Over 150 lines, because the field, its keys and its list make one pattern.
  */
 import { useSignal } from '@preact/signals';
 import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { longestText } from '../../notebook/scratch/tidy.ts';
 import { type Offer, offersFor, openCall, wordAt } from './complete.ts';
+import { afterPress } from './use-scratch.ts';
 
 interface Props {
   id: string;
@@ -138,9 +140,11 @@ export function SumField({
           if (document.activeElement !== field.current) commit();
         }}
         onBlur={() => {
-          open.value = false;
-          marked.value = -1;
           commit();
+          marked.value = -1;
+          setTimeout(() => {
+            if (document.activeElement !== field.current) open.value = false;
+          }, afterPress);
         }}
         onKeyDown={onKeyDown}
       />

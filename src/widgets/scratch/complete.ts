@@ -1,5 +1,5 @@
 /** Which names complete what is being typed, and what is told of a function while it is being filled in. */
-import type { Listed } from '../../notebook/scratch/names.ts';
+import type { Listed } from '../../notebook/scratch/listed.ts';
 
 /** A name as the list shows it; own names of the reader have no value yet. */
 export interface Offer {

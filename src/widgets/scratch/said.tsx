@@ -2,7 +2,7 @@
 import type { Unit } from '../../calc/core/relation.ts';
 import { figuresOf } from '../../figures/scratch/OwnPlot.tsx';
 import type { Shown } from '../../notebook/scratch/amounts.ts';
-import type { Listed } from '../../notebook/scratch/names.ts';
+import type { Listed } from '../../notebook/scratch/listed.ts';
 import type { CellResult } from '../../notebook/scratch/sheet.ts';
 import { INCH, type UnitSystem } from '../../units/index.ts';
 import { reasons } from '../kit/reasons.ts';

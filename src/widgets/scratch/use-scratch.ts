@@ -2,12 +2,19 @@
 import { type ReadonlySignal, signal, useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { currentBox, loadBox } from '../../notebook/current.ts';
-import { isUsed, loadScratch, scratch } from '../../notebook/scratch/kept.ts';
-import type { Listed } from '../../notebook/scratch/names.ts';
+import { loadScratch } from '../../notebook/scratch/brought.ts';
+import { isUsed, scratch } from '../../notebook/scratch/kept.ts';
+import type { Listed } from '../../notebook/scratch/listed.ts';
 import { runner } from '../../notebook/scratch/run.ts';
 import type { CellResult } from '../../notebook/scratch/sheet.ts';
 import { fetchReasons, reasons } from '../kit/reasons.ts';
 import { type Offer, offerOf, ownNames } from './complete.ts';
+
+/**
+ * How long results wait, ms: a press outside a field ends the typing there, and what the cell then says must not move what
+ * is being pressed.
+ */
+export const afterPress = 200;
 
 export interface AtWork {
   readonly names: ReadonlySignal<readonly Listed[]>;
@@ -63,6 +70,7 @@ export function useScratch(): AtWork {
   };
 
   useEffect(() => {
+    let timer: ReturnType<typeof setTimeout> | undefined;
     loadBox();
     loadScratch();
     if (isUsed()) use();
@@ -70,7 +78,8 @@ export function useScratch(): AtWork {
       if (!is) return;
       let first = true;
       const follow = () => {
-        if (!first) run();
+        clearTimeout(timer);
+        if (!first) timer = setTimeout(run, afterPress);
       };
       stops.push(scratch.subscribe(follow), currentBox.subscribe(follow));
       first = false;
@@ -78,6 +87,7 @@ export function useScratch(): AtWork {
     });
     const stops: (() => void)[] = [stop, scratch.subscribe(() => isUsed() && use())];
     return () => {
+      clearTimeout(timer);
       for (const end of stops) end();
       works.current?.end();
     };
