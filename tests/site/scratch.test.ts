@@ -1,6 +1,7 @@
 /** Scratch cells in the browser: by keyboard alone, by touch, kept, linked, filed, stopped, offline. */
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
+import { isAccessible } from './every-page/accessible.ts';
 import { open } from './site.ts';
 
 test.use({ locale: 'en-US' });
@@ -141,6 +142,28 @@ test.describe('by touch on a phone', () => {
     const wide = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(wide).toBeLessThanOrEqual(390);
   });
+});
+
+test('with results, an error, a plot, open names and an open list nothing is inaccessible or too wide', async ({
+  page,
+}) => {
+  await open(
+    page,
+    linkTo(
+      sum('box.inside.width / 1.618 to in'),
+      sum('wallShare(5, 3 in)'),
+      { type: 'note', text: 'A note.' },
+      { type: 'plot', text: 'wallShare(t, 4 in)', over: 't', from: '1/8 in', to: '1 in' },
+      sum(''),
+    ),
+  );
+  await expect(page.getByRole('slider', { name: 'read at' })).toBeVisible();
+  await page.getByText('Names you can use', { exact: true }).click();
+  await expect(page.locator('.name-list li')).toHaveCount(25);
+  await cell(page, 5).pressSequentially('wall');
+  await page.keyboard.press('ArrowDown');
+  await expect(page.locator('[role=option][aria-selected=true]')).toHaveCount(1);
+  await isAccessible(page);
 });
 
 test('cells stay on the device, go by link and by file, and what stood there before comes back', async ({

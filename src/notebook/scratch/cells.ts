@@ -48,7 +48,7 @@ function readCell(claimed: unknown): Cell | undefined {
 }
 
 /** Reads what claims to be a list of cells. */
-export function readCells(claimed: unknown): DecodedCells {
+function readCells(claimed: unknown): DecodedCells {
   if (!Array.isArray(claimed)) return refuse('It does not hold cells.');
   const cells = claimed.slice(0, mostCells).flatMap((one) => readCell(one) ?? []);
   if (cells.length === 0 && claimed.length > 0) return refuse('None of its cells can be used.');

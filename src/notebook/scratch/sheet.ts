@@ -17,7 +17,7 @@ export type CellResult =
   | { readonly type: 'empty' };
 
 /** How long one cell may take, ms. Past it the page ends the worker itself, see `run.ts`. */
-export const longestCell = 1000;
+const longestCell = 1000;
 /** Characters of a result. */
 const longestResult = 200;
 

@@ -61,77 +61,79 @@ export default function Scratch() {
 
   return (
     <section class="scratch" aria-label="scratch cells">
-      {scratchSays.value && (
-        <p class="notice" role="alert">
-          {scratchSays.value}
-        </p>
-      )}
-      {work.missing.value && (
-        <p class="notice" role="alert">
-          What works the cells out could not be fetched. Your text stays here: press Enter in a cell when
-          there is a network, or reload the page.
-        </p>
-      )}
-      <ol
-        class="cells"
-        onFocusCapture={({ target }) => {
-          const id = /^scratch-(\d+)$/.exec((target as HTMLElement).id)?.[1];
-          if (id) last.current = Number(id);
-        }}
-      >
-        {cells.map((kept, at) => (
-          <CellRow
-            key={kept.id}
-            kept={kept}
-            place={at + 1}
-            of={cells.length}
-            result={work.results.value.get(kept.id)}
-            system={system}
-            work={work}
-            example={kept.cell.type === 'plot' ? plotExample : at === 0 ? examples[system] : undefined}
-            enter={() => {
-              work.use();
-              // A plot has more to fill in.
-              if (kept.cell.type === 'sum') goOn(at);
-            }}
-            leave={() => {
-              goTo.value = (cells[at + 1] ?? cells[at - 1])?.id;
-            }}
-          />
-        ))}
-      </ol>
-      <p class="buttons">
-        {(['sum', 'note', 'plot'] as const).map((type) => (
-          <button
-            key={type}
-            type="button"
-            class={type === 'sum' ? undefined : 'quiet'}
-            onClick={() => add(type)}
-          >
-            {adds[type]}
-          </button>
-        ))}
-      </p>
-      <p role="status" class="taken-out">
-        {takenOut.value && (
-          <>
-            One is taken out.{' '}
-            <button
-              type="button"
-              class="quiet"
-              onClick={() => {
-                const back = takenOut.peek()?.kept.id;
-                putBack();
-                goTo.value = back;
-              }}
-            >
-              put it back
-            </button>
-          </>
+      <div class="scratch-sheet">
+        {scratchSays.value && (
+          <p class="notice" role="alert">
+            {scratchSays.value}
+          </p>
         )}
-      </p>
+        {work.missing.value && (
+          <p class="notice" role="alert">
+            What works the cells out could not be fetched. Your text stays here: press Enter in a cell when
+            there is a network, or reload the page.
+          </p>
+        )}
+        <ol
+          class="cells"
+          onFocusCapture={({ target }) => {
+            const id = /^scratch-(\d+)$/.exec((target as HTMLElement).id)?.[1];
+            if (id) last.current = Number(id);
+          }}
+        >
+          {cells.map((kept, at) => (
+            <CellRow
+              key={kept.id}
+              kept={kept}
+              place={at + 1}
+              of={cells.length}
+              result={work.results.value.get(kept.id)}
+              system={system}
+              work={work}
+              example={kept.cell.type === 'plot' ? plotExample : at === 0 ? examples[system] : undefined}
+              enter={() => {
+                work.use();
+                // A plot has more to fill in.
+                if (kept.cell.type === 'sum') goOn(at);
+              }}
+              leave={() => {
+                goTo.value = (cells[at + 1] ?? cells[at - 1])?.id;
+              }}
+            />
+          ))}
+        </ol>
+        <p class="buttons">
+          {(['sum', 'note', 'plot'] as const).map((type) => (
+            <button
+              key={type}
+              type="button"
+              class={type === 'sum' ? undefined : 'quiet'}
+              onClick={() => add(type)}
+            >
+              {adds[type]}
+            </button>
+          ))}
+        </p>
+        <p role="status" class="taken-out">
+          {takenOut.value && (
+            <>
+              One is taken out.{' '}
+              <button
+                type="button"
+                class="quiet"
+                onClick={() => {
+                  const back = takenOut.peek()?.kept.id;
+                  putBack();
+                  goTo.value = back;
+                }}
+              >
+                put it back
+              </button>
+            </>
+          )}
+        </p>
+        <KeepCells />
+      </div>
       <Names work={work} system={system} put={put} />
-      <KeepCells />
     </section>
   );
 }
