@@ -103,7 +103,7 @@ test('mathjs needs no eval: the worker works under a policy that forbids it', as
   });
   await open(page, linkTo(sum('2 3/8 in + 1 mm'), sum('wallShare(3/8 in, 5 in)')));
   await expect(resultOf(page, 1)).toContainText('61.325 mm');
-  await expect(resultOf(page, 2)).toHaveText('= 7.5');
+  await expect(resultOf(page, 2)).toHaveText('= 7.5\u00a0%');
 });
 
 test('a plot is drawn and read, and says where a relation does not hold', async ({ page }) => {

@@ -3,7 +3,7 @@ import type { Relation, SymbolSpec, Unit } from '../../calc/core/relation.ts';
 import { outsideRange } from '../../calc/core/working.ts';
 import { amountOf, calledAs, hasOwnZero, inFigures, kindOf } from './amounts.ts';
 import { type Amount, isAmount, math, type Value } from './math.ts';
-import { OutOfRange, Trouble } from './trouble.ts';
+import { Trouble } from './trouble.ts';
 
 /** Names of inputs by relation and symbol, where the code does not carry them: `widgets/kit/reasons.ts`. */
 export type InputWords = Readonly<Record<string, { readonly names: Readonly<Record<string, string>> }>>;
@@ -54,9 +54,8 @@ export function callRelation(
   const outside = outsideRange(of, inputs);
   if (outside) {
     const { symbol, spec, value } = outside;
-    throw new OutOfRange(
+    throw new Trouble(
       `${name} holds for ${called(symbol)} from ${written(spec.range[0], spec)} to ${written(spec.range[1], spec)}, and it is ${written(value, spec)}.`,
-      { relation: of.id, symbol },
     );
   }
   const result = of.compute(inputs);

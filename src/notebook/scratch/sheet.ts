@@ -3,15 +3,15 @@ import type { MathNode } from 'mathjs';
 import { type Shown, show } from './amounts.ts';
 import type { InputWords } from './call.ts';
 import type { Cell } from './cells.ts';
-import type { NamedNumber } from './names.ts';
+import { type NamedNumber, relationNamed } from './names.ts';
 import { type Plotted, plotted } from './plot.ts';
-import { OutOfRange, type OutsideInput, Trouble } from './trouble.ts';
+import { Trouble } from './trouble.ts';
 import { type Own, read, stopped, workOut } from './work-out.ts';
 
 export type CellResult =
   | { readonly type: 'value'; readonly shown: Shown }
   | { readonly type: 'plot'; readonly plot: Plotted }
-  | { readonly type: 'trouble'; readonly message: string; readonly outside?: OutsideInput }
+  | { readonly type: 'trouble'; readonly message: string }
   /** Something is still to be filled in. */
   | { readonly type: 'asks'; readonly message: string }
   | { readonly type: 'empty' };
@@ -20,6 +20,16 @@ export type CellResult =
 const longestCell = 1000;
 /** Characters of a result. */
 const longestResult = 200;
+
+/** Behind the number of a relation that gives a plain one: percent, degrees Celsius. Nothing where it goes into a sum. */
+function plainUnitOf(node: MathNode): string {
+  const { type, fn } = node as MathNode & { fn?: { name?: string } };
+  const result = type === 'FunctionNode' ? relationNamed(fn?.name ?? '')?.result : undefined;
+  if (result?.points) return '\u00a0points';
+  return result?.unit === '%' ? '\u00a0%' : result?.unit === 'degC' ? '\u00a0°C' : '';
+}
+const withNote = (shown: Shown, unit: string): Shown =>
+  unit ? { mm: shown.mm + unit, inch: shown.inch + unit } : shown;
 
 const isLastFunction = (node: MathNode): boolean => {
   const { type, blocks } = node as MathNode & { blocks?: { node: MathNode }[] };
@@ -37,14 +47,13 @@ export function cellResult(
       return { type: 'asks', message: 'Write the name that changes, from where, and to where.' };
     if (cell.type === 'plot') return { type: 'plot', plot: plotted(cell, surroundings) };
     const node = read(cell.text);
-    const shown = show(workOut(node, surroundings));
+    const shown = withNote(show(workOut(node, surroundings)), plainUnitOf(node));
     if (isLastFunction(node))
       return { type: 'value', shown: { mm: 'kept as a function', inch: 'kept as a function' } };
     if (Object.values(shown).some((text: string) => text.length > longestResult))
       return { type: 'trouble', message: 'The result is too long to be written.' };
     return { type: 'value', shown };
   } catch (error) {
-    if (error instanceof OutOfRange) return { type: 'trouble', message: error.message, outside: error.input };
     if (error instanceof Trouble) return { type: 'trouble', message: error.message };
     if (error instanceof RangeError) return { type: 'trouble', message: stopped };
     return { type: 'trouble', message: 'This cannot be worked out. Write it in smaller pieces.' };

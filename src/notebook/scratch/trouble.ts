@@ -1,21 +1,6 @@
-/** Why a cell has no result: a sentence for the reader, and for an input outside its range what the page needs to name it. */
+/** Why a cell has no result: a sentence for the reader. */
 
 export class Trouble extends Error {}
-
-/** An input of a relation that lies outside the range in which the relation holds. */
-export interface OutsideInput {
-  readonly relation: string;
-  readonly symbol: string;
-}
-
-export class OutOfRange extends Trouble {
-  constructor(
-    message: string,
-    readonly input: OutsideInput,
-  ) {
-    super(message);
-  }
-}
 
 /** Letters that must be added, dropped or changed to make one word of another. */
 function distance(one: string, other: string): number {

@@ -105,6 +105,12 @@ test('a plot has points in both units, and a gap where a relation does not hold'
   expect(share).toMatchObject({ plot: { gap: expect.stringContaining('wall thickness') } });
 });
 
+test('a relation alone says what its plain number counts; in a sum it is a plain number', () => {
+  // 8 of 100 is 8 %.
+  expect(said('wallShare(8 mm, 100 mm)')).toBe('8 %');
+  expect(said('wallShare(8 mm, 100 mm) / 100 * 50 mm')).toBe('4 mm');
+});
+
 test('no name stands for two things', () => {
   const names = [...numbersOf(exampleFor('mm')).values()].map(({ name }) => name);
   expect(names.length).toBe(new Set(names.map((name) => name.replaceAll('.', '').toLowerCase())).size);
