@@ -3,7 +3,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { Design } from '../../box/design/design.ts';
 import { shownRulers } from '../../figures/parts/my-ruler.ts';
 import { cutListCsv, fileNameOf } from '../../notebook/files.ts';
-import { download } from '../kit/download.ts';
+import { download } from './download.ts';
 import { PartsTable } from './PartsTable.tsx';
 
 export function CutList({ design }: { design: ReadonlySignal<Design> }) {

@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import type { Box } from '../../box/subjects/inputs.ts';
 import { fileNameOf } from '../../notebook/files.ts';
-import { download } from '../kit/download.ts';
+import { download } from './download.ts';
 
 /** A file name's part from a title: "Three views: front, left side" becomes "three-views". */
 const shortOf = (title: string) =>

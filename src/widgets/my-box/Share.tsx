@@ -2,7 +2,7 @@
 import { useSignal } from '@preact/signals';
 import { change, currentBox, linkToBox } from '../../notebook/current.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
-import { download } from '../kit/download.ts';
+import { download } from './download.ts';
 
 export function Share() {
   const said = useSignal('');

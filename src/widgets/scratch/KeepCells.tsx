@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { before, bringBack, linkToScratch, openCells } from '../../notebook/scratch/brought.ts';
 import { readCellsFile, writeCells } from '../../notebook/scratch/cells.ts';
 import { cellsNow } from '../../notebook/scratch/kept.ts';
-import { download } from '../kit/download.ts';
+import { download } from '../my-box/download.ts';
 
 export function KeepCells() {
   const said = useSignal('');
