@@ -1,4 +1,4 @@
-/** Every relation of the calculation, by id, found in the folders of the subjects. Pages being built and tests look here; no browser does. */
+/** Every relation of the calculation, by id, found in the folders of the subjects. Pages being built, tests and the worker of the scratch cells look here; no page in a browser does. */
 import type { Relation } from './core/relation.ts';
 
 const files = import.meta.glob<Record<string, unknown>>('./*/*.ts', { eager: true });

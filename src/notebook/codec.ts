@@ -10,10 +10,9 @@ import type { Box } from '../box/subjects/inputs.ts';
 import { fields } from '../box/subjects/inputs.ts';
 import { bases, isInBase, newest } from './bases.ts';
 import { fits } from './settle.ts';
+import { fromTail, longestLink, toTail } from './tail.ts';
 
 const version = 1;
-/** A link longer than this is not one of ours; what would be longer is not made. */
-export const longestLink = 8000;
 
 export type Decoded =
   | { ok: true; box: Box /** Labels of what could not be used. */; dropped: readonly string[] }
@@ -54,9 +53,7 @@ export function encodeLink(box: Box): string | undefined {
       ([name, value]) => !isInBase(name) || JSON.stringify(base[name as keyof Box]) !== JSON.stringify(value),
     ),
   );
-  const bytes = new TextEncoder().encode(JSON.stringify(changed));
-  const text = btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
-  const link = `${newest}.${text.replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '')}`;
+  const link = `${newest}.${toTail(changed)}`;
   return link.length <= longestLink ? link : undefined;
 }
 
@@ -67,15 +64,7 @@ export function decodeLink(link: string): Decoded {
   const base = bases[Number(link.slice(0, dot))];
   if (!base) return refuse('This link was made by another version of the notebook.');
   try {
-    const text = atob(
-      link
-        .slice(dot + 1)
-        .replaceAll('-', '+')
-        .replaceAll('_', '/'),
-    );
-    const bytes = Uint8Array.from(text, (letter) => letter.charCodeAt(0));
-    const claimed = parseJson(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
-    return readBox(claimed, base);
+    return readBox(fromTail(link.slice(dot + 1)), base);
   } catch {
     return refuse('This link is damaged.');
   }

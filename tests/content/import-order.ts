@@ -49,7 +49,7 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
   widgets: [
     /^kit\//,
     /^(lesson|rule|verdicts)\//,
-    /^(subjects|finder|woods|exercises|frame|home|my-box|ask)\//,
+    /^(subjects|finder|woods|exercises|scratch|frame|home|my-box|ask)\//,
     /^build-sheet\//,
   ],
 };

@@ -5,7 +5,8 @@ import { exampleBox } from '../../src/box/subjects/example.ts';
 import type { Box } from '../../src/box/subjects/inputs.ts';
 import { fields } from '../../src/box/subjects/inputs.ts';
 import { bases, newest } from '../../src/notebook/bases.ts';
-import { decodeLink, decodeStore, encodeLink, encodeStore, longestLink } from '../../src/notebook/codec.ts';
+import { decodeLink, decodeStore, encodeLink, encodeStore } from '../../src/notebook/codec.ts';
+import { longestLink } from '../../src/notebook/tail.ts';
 
 const size = fc.double({ min: 0.1, max: 1000, noNaN: true });
 const anyItem = fc.record(

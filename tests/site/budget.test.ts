@@ -11,7 +11,7 @@ const kB = 1000;
 const lesson = { html: 23, css: 9, js: 59, fonts: 30, requests: 17 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { html: 28, js: 76, requests: 19 },
+  'lessons/reading-the-board/': { html: 28, js: 77, requests: 19 },
   'lessons/thickness-from-thickness/': { js: 64 },
   'lessons/grain-round-the-corner/': { js: 71, requests: 18 },
   'lessons/wall-thickness/': { html: 24 },

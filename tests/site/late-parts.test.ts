@@ -44,7 +44,7 @@ test('every file that is fetched late has a step that says so when it is missing
 }) => {
   test.setTimeout(120_000);
   expect(
-    scripts.join('').match(/\bimport\(/g),
+    scripts.join('').match(/(?<!\.)\bimport\(/g),
     'each late file is fetched under its plain name, and again under another if that fails',
   ).toHaveLength(2 * fetched.length);
   const asked = new Set<string>();
@@ -196,6 +196,22 @@ test('every file that is fetched late has a step that says so when it is missing
     await expect(said.filter({ hasText: 'could not be fetched' })).toHaveCount(0);
   });
 
+  await test.step('what works out scratch cells, and the words of relations', async () => {
+    giveBack = await keepBack(page, asked);
+    const worker = /_astro\/worker-/;
+    await page.route(worker, (route) => route.abort());
+    await open(page, 'scratch/');
+    const field = page.getByRole('combobox', { name: 'cell 1' });
+    await typed(field, '1 in to mm');
+    await expect(page.getByRole('alert')).toContainText('could not be fetched');
+    await expect(field).toHaveValue('1 in to mm');
+    await giveBack();
+    await page.unroute(worker);
+    await field.press('Enter');
+    await expect(page.locator('.cell-result').first()).toContainText('25.4');
+    await expect(page.getByRole('alert')).toHaveCount(0);
+  });
+
   await test.step('what else moves the lid of the front page’s guess', async () => {
     const card = page.locator('.guess-card');
     giveBack = await keepBack(page, asked);
@@ -212,7 +228,16 @@ test('every file that is fetched late has a step that says so when it is missing
   expect([...asked].sort(), 'late files without a step above').toEqual(late);
 });
 
-for (const path of ['', 'lessons/proportion/', 'my-box/', 'build-sheet/', 'templates/', 'woods/', 'rules/'])
+for (const path of [
+  '',
+  'lessons/proportion/',
+  'my-box/',
+  'build-sheet/',
+  'templates/',
+  'woods/',
+  'rules/',
+  'scratch/',
+])
   test(`/${path} whose scripts are gone says so beside every control, and beside the one that is used`, async ({
     page,
   }) => {

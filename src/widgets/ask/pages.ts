@@ -36,6 +36,15 @@ export const pages: readonly Entry[] = [
     'change the box',
   ),
   page(
+    'scratch/',
+    'Scratch cells',
+    'Work out what you like, with units and the numbers of your box.',
+    'calculator',
+    'convert inches to millimeters',
+    'plot a formula',
+    'work out a number',
+  ),
+  page(
     'woods/',
     'Table of woods',
     'How much each wood moves, how dense, hard and stiff it is.',

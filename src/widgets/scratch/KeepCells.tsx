@@ -1,0 +1,65 @@
+/** The cells as a link or a file, and a file as the cells. */
+import { useSignal } from '@preact/signals';
+import { before, bringBack, linkToScratch, openCells } from '../../notebook/scratch/brought.ts';
+import { readCellsFile, writeCells } from '../../notebook/scratch/cells.ts';
+import { cellsNow } from '../../notebook/scratch/kept.ts';
+import { download } from '../my-box/download.ts';
+
+export function KeepCells() {
+  const said = useSignal('');
+  /** The link, where it could not be copied. */
+  const shown = useSignal('');
+  const copyLink = async () => {
+    const link = linkToScratch(location.href);
+    if (!link) {
+      said.value = 'These cells are too long for a link: save them as a file.';
+      return;
+    }
+    try {
+      await navigator.clipboard.writeText(link);
+      shown.value = '';
+      said.value = 'The link is copied. It holds the cells, and no box: each reader’s own box answers.';
+    } catch {
+      shown.value = link;
+      said.value = 'This browser does not let the page copy. The link stands below, for you to copy.';
+    }
+  };
+  return (
+    <>
+      <p class="buttons">
+        <button type="button" class="quiet" onClick={copyLink}>
+          copy a link
+        </button>{' '}
+        <button
+          type="button"
+          class="quiet"
+          onClick={() => download('scratch-cells.json', 'application/json', writeCells(cellsNow()))}
+        >
+          save as a file
+        </button>{' '}
+        <label class="file">
+          open a file{' '}
+          <input
+            type="file"
+            accept=".json,application/json"
+            onChange={async ({ currentTarget }) => {
+              const [file] = currentTarget.files ?? [];
+              currentTarget.value = '';
+              if (file) said.value = openCells(await readCellsFile(file)) ? `${file.name} is open.` : '';
+            }}
+          />
+        </label>
+        {before.value && (
+          <>
+            {' '}
+            <button type="button" class="quiet" onClick={bringBack}>
+              bring back the cells from before
+            </button>
+          </>
+        )}
+      </p>
+      <p role="status">{said.value}</p>
+      {shown.value && <textarea readOnly rows={3} aria-label="link to these cells" value={shown.value} />}
+    </>
+  );
+}
