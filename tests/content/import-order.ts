@@ -47,7 +47,7 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
     /^kit\//,
     /^(lesson|rule|verdicts)\//,
     /^(subjects|finder|woods|frame|home|my-box|ask)\//,
-    /^build-sheet\//,
+    /^(build-sheet|class)\//,
   ],
 };
 
