@@ -41,6 +41,7 @@ export const blockSchema = z.strictObject({
 
 /** One thing that is measured on a finished box, best level first. */
 export const rubricSchema = z.strictObject({
+  order: z.number().int().positive(),
   item: z.string(),
   /** How it is measured. */
   how: z.string(),
@@ -49,6 +50,8 @@ export const rubricSchema = z.strictObject({
 
 /** A tool that nobody uses before they have been seen to use it well. */
 export const toolSchema = z.strictObject({
+  order: z.number().int().positive(),
   tool: z.string(),
-  /** Who uses it, as a rule. */ who: z.string(),
+  /** Who uses it, as a rule. */
+  who: z.enum(['learner', 'instructor']),
 });

@@ -34,7 +34,7 @@ const filesOf = (folder: string) =>
   }) satisfies GetManifestOptions;
 
 /**
- * Writes `kept.json`, the list of all that is kept: address and revision, as in the names of the cache. With it a page can
+ * Writes `kept.json`, the list of all that is kept: address and revision, as in the names of the cache, and checksum. With it a page can
  * say whether everything is on the device (`src/widgets/class/kept-here.ts`). It is kept too, but does not list itself.
  */
 async function writeList(folder: string): Promise<void> {
@@ -42,8 +42,9 @@ async function writeList(folder: string): Promise<void> {
   const { manifestEntries } = await getManifest({
     ...files,
     globIgnores: [...files.globIgnores, 'kept.json'],
+    manifestTransforms: [withChecksums(folder)],
   });
-  const list = manifestEntries.map(({ url, revision }) => [url, revision]);
+  const list = manifestEntries.map(({ url, revision, integrity }) => [url, revision, integrity]);
   await writeFile(`${folder}kept.json`, JSON.stringify(list));
 }
 

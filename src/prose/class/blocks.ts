@@ -4,12 +4,12 @@ import { pickRecall } from '../recall.ts';
 
 /** The parts of a block in order, minutes each (common practice): 90 together. */
 export const phases = {
-  retrieve: { minutes: 5, name: 'Do you still know?' },
-  predict: { minutes: 10, name: 'Guess, then see' },
-  worked: { minutes: 15, name: 'Worked example' },
-  bench: { minutes: 45, name: 'At the bench' },
-  exercise: { minutes: 10, name: 'Exercise' },
-  exit: { minutes: 5, name: 'Before you leave' },
+  retrieve: { minutes: 5, name: 'Do you still know?', short: 'questions from earlier blocks' },
+  predict: { minutes: 10, name: 'Guess, then see', short: 'a guess, then to see it' },
+  worked: { minutes: 15, name: 'Worked example', short: 'a worked example' },
+  bench: { minutes: 45, name: 'At the bench', short: 'the bench' },
+  exercise: { minutes: 10, name: 'Exercise', short: 'an exercise with a key' },
+  exit: { minutes: 5, name: 'Before you leave', short: 'a check before leaving' },
 } as const;
 
 export const minutesOfBlock = Object.values(phases).reduce((sum, phase) => sum + phase.minutes, 0);

@@ -49,7 +49,9 @@ export default function Ready() {
     void look();
     // The worker fetches by itself, in the background.
     const again = setInterval(() => {
-      if (state.value.is !== 'fetching') void look();
+      const now = state.value;
+      if (now.is === 'known' && isWhole(now.kept)) clearInterval(again);
+      else if (now.is !== 'fetching') void look();
     }, 3000);
     return () => clearInterval(again);
   }, []);

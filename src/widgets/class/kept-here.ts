@@ -3,8 +3,8 @@
  * file in one cache; a page may look into that cache, and put into it what is missing, under the names the worker uses.
  */
 
-/** Address from the root of the site, and revision; null where the name of a file tells its content already. */
-export type Listed = readonly [url: string, revision: string | null];
+/** Address from the root of the site, revision and checksum; none where the name of a file tells its content already. */
+export type Listed = readonly [url: string, revision: string | null, integrity?: string | null];
 
 /** The name of a file in the cache, as the worker's library makes it. @param root of the site, with a slash at its end */
 export function keyOf([url, revision]: Listed, root: string): string {
@@ -58,7 +58,8 @@ export async function fetchRest(missing: readonly Listed[], root: string, tell: 
   const waiting = [...missing];
   const take = async () => {
     for (let one = waiting.pop(); one; one = waiting.pop()) {
-      const answer = await fetch(new URL(one[0], root), { cache: 'reload' });
+      // A page of another version, from a server or a network between, is refused: it would not fit its scripts.
+      const answer = await fetch(new URL(one[0], root), { cache: 'reload', integrity: one[2] ?? '' });
       if (!answer.ok) throw new Error(one[0]);
       await cache.put(keyOf(one, root), answer);
       tell();
