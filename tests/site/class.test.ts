@@ -63,9 +63,12 @@ test.describe('materials', () => {
     await open(page, 'class/materials/');
     const says = page.locator('.materials .says');
     // By hand in tests/box/stock/class-stock.test.ts: 15 boxes, 8 boards of 900 mm.
-    await expect(says).toHaveText(/^8 boards, 7\.2\sm together, for 15 boxes: 12 learners and 3 to spare\.$/, {
-      useInnerText: true,
-    });
+    await expect(says).toHaveText(
+      /^8 boards, 7\.2\sm together, for 15 boxes: 12 learners and 3 to spare\.$/,
+      {
+        useInnerText: true,
+      },
+    );
     const learners = numberField(page, 'learners');
     await learners.fill('10');
     await learners.press('Enter');
@@ -151,7 +154,9 @@ test.describe('a room without a network, on the screen of an old tablet', () => 
 
 test('the list of what is kept is kept too, and names every page', () => {
   expect(existsSync(`${dist}kept.json`)).toBe(true);
-  const list = new Set((JSON.parse(readFileSync(`${dist}kept.json`, 'utf8')) as [string][]).map(([url]) => url));
+  const list = new Set(
+    (JSON.parse(readFileSync(`${dist}kept.json`, 'utf8')) as [string][]).map(([url]) => url),
+  );
   for (const path of pages)
     expect([...list], path).toContain(path === '' || path.endsWith('/') ? `${path}index.html` : path);
   expect(readFileSync(`${dist}service-worker.js`, 'utf8')).toContain('kept.json');

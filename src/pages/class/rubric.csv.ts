@@ -4,6 +4,8 @@ import { toCsv } from '../../build/csv.ts';
 import { rubricRows } from '../../prose/class/rubric.ts';
 
 export async function GET(): Promise<Response> {
-  const rows = rubricRows((await getCollection('rubric')).map(({ data }) => data).sort((a, b) => a.order - b.order));
+  const rows = rubricRows(
+    (await getCollection('rubric')).map(({ data }) => data).sort((a, b) => a.order - b.order),
+  );
   return new Response(toCsv(rows), { headers: { 'content-type': 'text/csv; charset=utf-8' } });
 }

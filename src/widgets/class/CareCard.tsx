@@ -15,7 +15,8 @@ export default function CareCard() {
     <section class="care-card" ref={store.ref} aria-labelledby="care-title">
       <h2 id="care-title">{v.name}</h2>
       <p>
-        Wood: {fields.species.options[v.species]}. Made by <span class="write-line" />, <span class="write-line" />
+        Wood: {fields.species.options[v.species]}. Made by <span class="write-line" />,{' '}
+        <span class="write-line" />
       </p>
       <p>
         Made in air of <Percent value={v.humidityToday} />. It is made for air from{' '}

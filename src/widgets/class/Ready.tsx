@@ -5,7 +5,7 @@ import { href } from '../kit/href.ts';
 import { canKeep, fetchRest, type Kept, keptHere } from './kept-here.ts';
 
 type State =
-  | { readonly is: 'asked' | 'cannot' | 'no list' }
+  | { readonly is: 'asked' | 'folder' | 'cannot' | 'no list' }
   | { readonly is: 'known'; readonly kept: Kept }
   | { readonly is: 'fetching'; readonly left: number; readonly all: number }
   | { readonly is: 'stopped'; readonly kept: Kept };
@@ -16,6 +16,8 @@ function words(state: State): string {
   switch (state.is) {
     case 'asked':
       return 'Looking what is on this device …';
+    case 'folder':
+      return 'Ready for no network: these pages come from a folder that has all of them.';
     case 'cannot':
       return 'This browser keeps nothing from this address. Use the stick.';
     case 'no list':
@@ -43,7 +45,7 @@ export default function Ready() {
   };
   useEffect(() => {
     if (!canKeep()) {
-      state.value = { is: 'cannot' };
+      state.value = { is: location.protocol === 'file:' ? 'folder' : 'cannot' };
       return undefined;
     }
     void look();

@@ -23,7 +23,8 @@ export const missingOf = (
 const cacheName = (root: string) => `workbox-precache-v2-${root}`;
 
 /** Whether this browser keeps anything for a page at this address. */
-export const canKeep = () => 'serviceWorker' in navigator && 'caches' in globalThis;
+export const canKeep = () =>
+  location.protocol.startsWith('http') && 'serviceWorker' in navigator && 'caches' in globalThis;
 
 export interface Kept {
   readonly all: number;
