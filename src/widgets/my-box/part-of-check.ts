@@ -57,13 +57,7 @@ export const checksOfParts: Readonly<Record<PartOfBench, readonly string[]>> = {
   ],
   air: ['low-movement-wood-first', 'build-in-the-middle', 'write-the-humidity', 'thickness-squared'],
   board: ['cut-oversize-and-rest', 'resaw-stock', 'board-length', 'walk-round-order'],
-  accuracy: [
-    'check-blade-and-fence',
-    'step-error-adds-up',
-    'opposite-walls-from-one-stop',
-    'diagonals',
-    'twist',
-  ],
+  accuracy: ['check-blade-and-fence', 'step-error-adds-up', 'opposite-walls-from-one-stop', 'diagonals', 'twist'],
 };
 
 /** The part that a check judges. */
