@@ -17,7 +17,7 @@ const types = {
 };
 const port = Number(process.argv[2] ?? 4321);
 
-createServer((request, response) => {
+const server = createServer((request, response) => {
   let path = '';
   try {
     path = normalize(join(folder, decodeURIComponent(new URL(request.url, 'http://host').pathname)));
@@ -29,5 +29,9 @@ createServer((request, response) => {
   }
   response.writeHead(200, { 'content-type': types[extname(path)] ?? 'application/octet-stream' });
   createReadStream(path).pipe(response);
-  // This computer alone: nobody else on the network.
-}).listen(port, '127.0.0.1', () => console.log(`Open http://localhost:${port}/`));
+});
+server.on('error', ({ code }) => {
+  console.log(code === 'EADDRINUSE' ? `Another program uses ${port}: try  node serve.mjs ${port + 1}` : code);
+});
+// This computer alone: nobody else on the network.
+server.listen(port, '127.0.0.1', () => console.log(`Open http://localhost:${port}/`));

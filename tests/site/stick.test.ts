@@ -71,13 +71,13 @@ async function use(page: Page, at: string): Promise<void> {
   );
   // Reckoned by the worker.
   await expect(page.locator('.part div.band-says').first()).toBeVisible();
+  // Kept from page to page.
+  await page.goto(`${at}rules/wall-thickness/index.html`);
+  await expect(page.locator('.answer-number').first()).toHaveText(/11\smm/, { useInnerText: true });
   // Fetched late: what is typed, reasons, and the answers to questions.
   await page.keyboard.press('/');
   await page.locator('dialog input').fill('the lid sticks');
   await expect(page.getByRole('link', { name: /The lid sticks/ }).first()).toBeVisible();
-  // Kept from page to page.
-  await page.goto(`${at}rules/wall-thickness/index.html`);
-  await expect(page.locator('.answer-number').first()).toHaveText(/11\smm/, { useInnerText: true });
 }
 
 test('opened from a file without a network, pages wake, links lead on, and numbers are worked out', async ({
