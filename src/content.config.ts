@@ -7,6 +7,7 @@ import { defineCollection, reference } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { relations } from './calc/index.ts';
+import { blockSchema, rubricSchema, toolSchema } from './class-schema.ts';
 import { type LessonStage, lessonStages } from './prose/lesson-terms.ts';
 import { answers } from './prose/physics.ts';
 import { evidences, parts, stages } from './prose/rule-terms.ts';
@@ -206,4 +207,26 @@ const beyond = defineCollection({
   }),
 });
 
-export const collections = { lessons, rules, sources, words, glossary, heard, open, troubles, asked, beyond };
+/** For a class: the course in blocks, what is measured on a finished box, and the tools of the sign-off. */
+const blocks = defineCollection({
+  loader: glob({ pattern: '*.yaml', base: './content/class/blocks' }),
+  schema: blockSchema,
+});
+const rubric = defineCollection({ loader: file('content/class/rubric.yaml'), schema: rubricSchema });
+const tools = defineCollection({ loader: file('content/class/tools.yaml'), schema: toolSchema });
+
+export const collections = {
+  lessons,
+  rules,
+  sources,
+  words,
+  glossary,
+  heard,
+  open,
+  troubles,
+  asked,
+  beyond,
+  blocks,
+  rubric,
+  tools,
+};

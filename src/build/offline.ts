@@ -1,9 +1,9 @@
 /** Offline use: after the build, a service worker that keeps every page and file of the site on the device. */
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { generateSW, type ManifestTransform } from 'workbox-build';
+import { type GetManifestOptions, generateSW, getManifest, type ManifestTransform } from 'workbox-build';
 
 /**
  * Adds the checksum of each file whose name stays when its content changes. While a server or a network between still
@@ -22,22 +22,44 @@ const withChecksums =
     ),
   });
 
+/** Which files are kept. */
+const filesOf = (folder: string) =>
+  ({
+    globDirectory: folder,
+    globPatterns: ['**/*.{html,css,js,woff2,svg,png,webp,csv,json,webmanifest}'],
+    // What the preview of the site is for is the project's front page elsewhere.
+    globIgnores: ['screenshot.*'],
+    // Names with a hash never change their content.
+    dontCacheBustURLsMatching: /^(_astro\/|relations-|ask-)/,
+  }) satisfies GetManifestOptions;
+
+/**
+ * Writes `kept.json`, the list of all that is kept: address and revision, as in the names of the cache, and checksum. With it a page can
+ * say whether everything is on the device (`src/widgets/class/kept-here.ts`). It is kept too, but does not list itself.
+ */
+async function writeList(folder: string): Promise<void> {
+  const files = filesOf(folder);
+  const { manifestEntries } = await getManifest({
+    ...files,
+    globIgnores: [...files.globIgnores, 'kept.json'],
+    manifestTransforms: [withChecksums(folder)],
+  });
+  const list = manifestEntries.map(({ url, revision, integrity }) => [url, revision, integrity]);
+  await writeFile(`${folder}kept.json`, JSON.stringify(list));
+}
+
 /**
  * Writes `service-worker.js` beside the pages of a built site. Its addresses are relative, so that it also works below a
  * sub-path.
  * @param folder of the built site, with a slash at its end.
  */
-export const writeServiceWorker = (folder: string) =>
-  generateSW({
-    globDirectory: folder,
-    globPatterns: ['**/*.{html,css,js,woff2,svg,png,webp,csv,json,webmanifest}'],
-    // What the preview of the site is for is the project's front page elsewhere.
-    globIgnores: ['screenshot.*'],
+export async function writeServiceWorker(folder: string) {
+  await writeList(folder);
+  return generateSW({
+    ...filesOf(folder),
     swDest: `${folder}service-worker.js`,
     inlineWorkboxRuntime: true,
     sourcemap: false,
-    // Names with a hash never change their content.
-    dontCacheBustURLsMatching: /^(_astro\/|relations-|ask-)/,
     manifestTransforms: [withChecksums(folder)],
     // A question mark in an address changes nothing in a site of files.
     ignoreURLParametersMatching: [/.*/],
@@ -47,6 +69,7 @@ export const writeServiceWorker = (folder: string) =>
     clientsClaim: true,
     cleanupOutdatedCaches: true,
   });
+}
 
 /** Makes the service worker once the site is built, and says how much it keeps. */
 export const offline = (): AstroIntegration => ({
