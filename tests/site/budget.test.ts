@@ -8,45 +8,51 @@ import { weigh } from './measure.ts';
 import { everyKind } from './site.ts';
 
 const kB = 1000;
-const lesson = { html: 23, css: 9, js: 59, fonts: 30, requests: 17 };
+const lesson = { html: 23, css: 9, js: 60, fonts: 30, requests: 17 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { html: 28, js: 77, requests: 19 },
-  'lessons/thickness-from-thickness/': { js: 64 },
-  'lessons/grain-round-the-corner/': { js: 71, requests: 18 },
-  'lessons/wall-thickness/': { html: 24 },
-  'lessons/joint-spacing/': { js: 63 },
-  'lessons/is-it-square/': { js: 63 },
-  'lessons/glue-up-without-surprises/': { html: 24, js: 68 },
+  'lessons/reading-the-board/': { html: 28, js: 78, requests: 19 },
+  'lessons/thickness-from-thickness/': { js: 67 },
+  'lessons/grain-round-the-corner/': { js: 73, requests: 18 },
   'lessons/groove-margins/': { js: 63 },
-  'lessons/wood-movement/': { html: 30, js: 71, requests: 19 },
-  'lessons/a-lid-that-runs/': { js: 65 },
-  'lessons/lift-off-and-hinged-lids/': { js: 64 },
-  'lessons/what-a-finish-does/': { js: 70 },
-  'lessons/flat-smooth-and-kind/': { js: 72 },
+  'lessons/where-the-groove-shows/': { js: 65 },
+  'lessons/wood-movement/': { html: 30, js: 75, requests: 19 },
+  'lessons/a-lid-that-runs/': { js: 69 },
+  'lessons/lift-off-and-hinged-lids/': { js: 67 },
+  // Gluing builds on movement, joints and the year.
+  'lessons/glue-up-without-surprises/': { html: 24, js: 82, requests: 19 },
+  'lessons/what-a-finish-does/': { js: 75 },
+  'lessons/flat-smooth-and-kind/': { js: 76 },
   // Four guesses with figures of their own; the sound is fetched when it is asked for.
-  'lessons/the-bottom-you-can-hear/': { html: 26, js: 66 },
+  'lessons/the-bottom-you-can-hear/': { html: 26, js: 67 },
   // Four guesses and three labs with figures of their own.
   'lessons/ten-years/': { html: 26, js: 73 },
-  'lessons/a-year-of-a-panel/': { html: 28, js: 72 },
+  'lessons/a-year-of-a-panel/': { html: 28, js: 75 },
   // Every rule is judged; what draws another box than the example, 22 kB, comes when it is asked for.
-  'troubles/': { js: 67 },
-  'rules/': { html: 35, js: 70, requests: 18 },
+  'troubles/': { js: 80, requests: 19 },
+  'rules/': { html: 48, js: 80, requests: 19 },
+  // What judges a trouble may be any subject’s.
+  'troubles/*/': { js: 62, requests: 18 },
   // Every word with its drawing and its places.
-  'words/': { html: 27 },
+  'words/': { html: 28 },
   // Letters of formulas.
   'rules/write-the-humidity/': { fonts: 40 },
-  'my-box/': { css: 10, js: 107, requests: 21 },
+  'my-box/': { css: 10, js: 117, requests: 22 },
   // The sheet draws every step, and its own code.
-  'build-sheet/': { js: 126, requests: 24 },
-  'templates/': { js: 113, requests: 22 },
-  'woods/': { js: 64 },
+  'build-sheet/': { js: 136, requests: 25 },
+  'templates/': { js: 124, requests: 23 },
+  'woods/': { js: 67 },
   // The corners and the grooves are reckoned, for thirty learners as for one.
-  'exercises/e9/': { js: 67 },
+  'exercises/e9/': { js: 68 },
+  // A box is laid out on boards.
+  'class/materials/': { js: 123, requests: 23 },
 };
 
 for (const path of everyKind) {
-  const { html, css, js, fonts, requests } = { ...lesson, ...heavier[path] };
+  const { html, css, js, fonts, requests } = {
+    ...lesson,
+    ...(heavier[path] ?? heavier[path.replace(/(?<=\/)[^/]+\/$/, '*/')]),
+  };
   test(`/${path} stays within ${html} kB of HTML, ${css} of CSS, ${js} of JS, ${fonts} of fonts and ${requests} requests, read to its end`, async ({
     browser,
     baseURL,

@@ -25,6 +25,7 @@ test('what is done and skipped in a lesson is hatched in the list, and the way l
   await open(page, 'lessons/');
   const go = page.locator('.go-on');
   await expect(go).toContainText('Begin with lesson 1');
+  const number = await item(page).locator('.order').textContent();
   await expect(item(page).locator('.steps-done')).toHaveText(/^\d questions$/);
   await expect(item(page).locator('.done, .skipped')).toHaveCount(0);
 
@@ -42,16 +43,16 @@ test('what is done and skipped in a lesson is hatched in the list, and the way l
   await expect(item(page).locator('.done')).toHaveCount(1);
   await expect(item(page).locator('.skipped')).toHaveCount(1);
   await expect(item(page).locator('.steps-done')).toHaveText(/^2 of \d$/);
-  await expect(go).toContainText('Go on with lesson 4, question 3');
+  await expect(go).toContainText(`Go on with lesson ${number}, question 3`);
   await expect(go).toContainText(third!);
   await page.reload();
-  await expect(go).toContainText('Go on with lesson 4, question 3');
+  await expect(go).toContainText(`Go on with lesson ${number}, question 3`);
   await go.click();
   await expect(page.locator('.lesson-step').nth(2).locator('h2').first()).toBeInViewport();
 
   await page.goto('/');
   const way = page.locator('.doors .way').first();
-  await expect(way).toHaveText('Go on: lesson 4, question 3');
+  await expect(way).toHaveText(`Go on: lesson ${number}, question 3`);
   await way.getByRole('link').press('Enter');
   await expect(page).toHaveURL(new RegExp(`/lessons/${lesson}/#`));
 });
@@ -62,6 +63,7 @@ test('without JavaScript the list is whole, and no box claims to be done', async
   await page.goto('lessons/');
   await expect(page.locator('.lesson-list > li')).toHaveCount(lessons.length);
   await expect(page.locator('.done, .skipped')).toHaveCount(0);
-  await expect(page.locator('.go-on')).toHaveAttribute('href', /lessons\/proportion/);
+  const first = await page.locator('.lesson-list > li a').first().getAttribute('href');
+  await expect(page.locator('.go-on')).toHaveAttribute('href', new RegExp(`${first}(#|$)`));
   await context.close();
 });

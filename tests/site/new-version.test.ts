@@ -24,7 +24,7 @@ import { dist, open } from './site.ts';
 test.use({ serviceWorkers: 'allow', locale: 'en-GB' });
 
 const news = 'This is the second version.';
-const lesson = 'lessons/groove-margins/';
+const lesson = 'lessons/where-the-groove-shows/';
 
 /** Scripts, styles and words: what a page must get from its own version. */
 const ofOneVersion = /^(_astro\/.*\.(js|css)|relations-.*\.json)$/;

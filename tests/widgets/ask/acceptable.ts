@@ -91,7 +91,9 @@ export const ACCEPTABLE: Readonly<Record<string, readonly [asks: Wanted, ...ids:
   'why does the inside smell of oil': ['reason', 'trouble:inside-smells', 'rule:nothing-oily-inside'],
   'oily rags fire': ['safe', 'rule:nothing-oily-inside', 'caution:rags'],
   'will the box still fit in ten years': [
-    'number',
+    'reason',
+    'lesson:ten-years',
+    'rule:care',
     'rule:season-to-build-in',
     'lesson:a-year-of-a-panel',
     'rule:finish-slows-does-not-stop',
