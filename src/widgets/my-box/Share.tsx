@@ -1,28 +1,15 @@
 /** The box as a link or a file, and a file as the box. */
-import { useSignal } from '@preact/signals';
 import { change, currentBox, linkToBox } from '../../notebook/current.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
+import { useCopiedLink } from '../kit/use-copied-link.ts';
 import { download } from './download.ts';
 
 export function Share() {
-  const said = useSignal('');
-  /** The link, where it could not be copied. */
-  const shown = useSignal('');
   const box = currentBox.value;
-  const copyLink = async () => {
-    const link = linkToBox(location.href);
-    if (!link) {
-      said.value = 'This box is too long for a link, with all its things and reasons: save it as a file.';
-      return;
-    }
-    try {
-      await navigator.clipboard.writeText(link);
-      said.value = 'The link is copied. It holds the whole box.';
-    } catch {
-      shown.value = link;
-      said.value = 'This browser does not let the page copy. The link stands below, for you to copy.';
-    }
-  };
+  const { said, shown, copy } = useCopiedLink(() => linkToBox(location.href), {
+    copied: 'The link is copied. It holds the whole box.',
+    tooLong: 'This box is too long for a link, with all its things and reasons: save it as a file.',
+  });
   const openFile = async (file: File | undefined) => {
     if (!file) return;
     const decoded = await readFile(file);
@@ -39,7 +26,7 @@ export function Share() {
   return (
     <>
       <p class="buttons">
-        <button type="button" class="quiet" onClick={copyLink}>
+        <button type="button" class="quiet" onClick={copy}>
           copy a link
         </button>{' '}
         <button

@@ -1,16 +1,13 @@
 /** One number that a rule judges: large, with its verdict in words, the usual range, and what sets it. */
-import { useMemo } from 'preact/hooks';
 import type { NumberField } from '../../box/core/field.ts';
 import type { Check, Verdict } from '../../box/core/verdict.ts';
-import { inputsBehind } from '../../box/subjects/behind.ts';
 import { fields, hasInput, type NumberName } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import type { ResultName, Values } from '../../box/whole/index.ts';
 import { OwnUnits } from '../kit/OwnUnits.tsx';
 import { InBoth, numberAndMark, stateWords } from '../kit/told.tsx';
 import type { Store } from '../kit/use-store.ts';
-import { ChangeIt } from './ChangeIt.tsx';
-import { choicesOf } from './choices-of.ts';
+import { ChangeBy } from './ChangeBy.tsx';
 import { OwnNumber } from './OwnNumber.tsx';
 import { RangeBar } from './RangeBar.tsx';
 
@@ -28,10 +25,6 @@ export function Answer({ verdict, store, model }: Props) {
   const [mark, word] = stateWords[state];
   const values = store.values.value;
   const row = model.results[check.of as ResultName];
-  const behind = useMemo(
-    () => (row ? inputsBehind(model.results, row, values, undefined, most) : []),
-    [row, choicesOf(values)],
-  );
   return (
     <div class={`answer ${state}`} data-check={check.id}>
       <p class="answer-label">
@@ -58,17 +51,7 @@ export function Answer({ verdict, store, model }: Props) {
       </p>
       <RangeBar verdict={verdict} values={values} />
       <OwnInput of={check.of} store={store} />
-      {behind.length > 0 && (
-        <p class="answer-behind">
-          Change it by:{' '}
-          {behind.map((input, at) => (
-            <span key={input}>
-              {at > 0 && ', '}
-              <ChangeIt input={input} words={fields[input].label} />
-            </span>
-          ))}
-        </p>
-      )}
+      <ChangeBy row={row} values={values} model={model} most={most} />
     </div>
   );
 }

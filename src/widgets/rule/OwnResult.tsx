@@ -1,15 +1,11 @@
 /** A number of the reader's box that no rule judges: large, with what sets it. */
-import { useMemo } from 'preact/hooks';
 import { sayOf } from '../../box/core/result.ts';
-import { inputsBehind } from '../../box/subjects/behind.ts';
-import { fields } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import type { ResultName } from '../../box/whole/index.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { OwnUnits } from '../kit/OwnUnits.tsx';
 import type { Store } from '../kit/use-store.ts';
-import { ChangeIt } from './ChangeIt.tsx';
-import { choicesOf } from './choices-of.ts';
+import { ChangeBy } from './ChangeBy.tsx';
 
 interface Props {
   name: ResultName;
@@ -25,10 +21,6 @@ export function OwnResult({ name, store, model }: Props) {
   const values = store.values.value;
   const row = model.results[name]!;
   const has = row.when?.(values) ?? true;
-  const behind = useMemo(
-    () => (has ? inputsBehind(model.results, row, values, undefined, most) : []),
-    [row, choicesOf(values)],
-  );
   if (!has) return null;
   return (
     <div class="answer own-result" data-result={name}>
@@ -38,17 +30,7 @@ export function OwnResult({ name, store, model }: Props) {
       <p class="answer-number">
         <Quantity value={values[name]} {...sayOf(row)} />
       </p>
-      {behind.length > 0 && (
-        <p class="answer-behind">
-          Change it by:{' '}
-          {behind.map((input, at) => (
-            <span key={input}>
-              {at > 0 && ', '}
-              <ChangeIt input={input} words={fields[input].label} />
-            </span>
-          ))}
-        </p>
-      )}
+      <ChangeBy row={row} values={values} model={model} most={most} />
     </div>
   );
 }

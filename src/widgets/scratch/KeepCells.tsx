@@ -1,33 +1,19 @@
 /** The cells as a link or a file, and a file as the cells. */
-import { useSignal } from '@preact/signals';
 import { before, bringBack, linkToScratch, openCells } from '../../notebook/scratch/brought.ts';
 import { readCellsFile, writeCells } from '../../notebook/scratch/cells.ts';
 import { cellsNow } from '../../notebook/scratch/kept.ts';
+import { useCopiedLink } from '../kit/use-copied-link.ts';
 import { download } from '../my-box/download.ts';
 
 export function KeepCells() {
-  const said = useSignal('');
-  /** The link, where it could not be copied. */
-  const shown = useSignal('');
-  const copyLink = async () => {
-    const link = linkToScratch(location.href);
-    if (!link) {
-      said.value = 'These cells are too long for a link: save them as a file.';
-      return;
-    }
-    try {
-      await navigator.clipboard.writeText(link);
-      shown.value = '';
-      said.value = 'The link is copied. It holds the cells, and no box: each reader’s own box answers.';
-    } catch {
-      shown.value = link;
-      said.value = 'This browser does not let the page copy. The link stands below, for you to copy.';
-    }
-  };
+  const { said, shown, copy } = useCopiedLink(() => linkToScratch(location.href), {
+    copied: 'The link is copied. It holds the cells, and no box: each reader’s own box answers.',
+    tooLong: 'These cells are too long for a link: save them as a file.',
+  });
   return (
     <>
       <p class="buttons">
-        <button type="button" class="quiet" onClick={copyLink}>
+        <button type="button" class="quiet" onClick={copy}>
           copy a link
         </button>{' '}
         <button
