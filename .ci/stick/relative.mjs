@@ -2,6 +2,7 @@
  * Makes a built site work from any folder: addresses become relative, links name the file they lead to, and each script
  * gets a twin that a page opened from a file can load. Pure: text in, text out.
  */
+import { parseAst } from 'vite';
 
 /** The base that the site is built with, so that each of its addresses can be found again. */
 export const mark = '/stick-root-of-the-site/';
@@ -73,9 +74,19 @@ export function twinOf(name, code) {
   return `stickModule(${JSON.stringify(name)},${JSON.stringify([...new Set(importsOf(code))])},${JSON.stringify(text)})`;
 }
 
+/** Whether a script has an import or export anywhere; by its syntax, since a text may hold the words. */
+function importsSomething(code) {
+  const isOne = ({ type }) => /^(Import|Export)/.test(type ?? '');
+  const walk = (node) =>
+    Array.isArray(node)
+      ? node.some(walk)
+      : node !== null && typeof node === 'object' && (isOne(node) || Object.values(node).some(walk));
+  return walk(parseAst(code).body);
+}
+
 /** The twin of a worker: it must be whole, since a plain script imports nothing. */
 export function workerTwinOf(name, code) {
-  if (/\b(import|export)\b\s*[{("'`*]/.test(code))
+  if (importsSomething(code))
     throw new Error(`the worker ${name} imports something, which it cannot from a file`);
   return textTwinOf(name, code);
 }

@@ -187,7 +187,10 @@ test('without JavaScript there is no dead control, and the outcome can be shown'
   await expect(guess(page).locator('.because')).toBeHidden();
   await guess(page).getByText('Show what happens').click();
   await expect(guess(page).locator('.outcome')).toContainText('so it jams', { useInnerText: true });
-  await expect(page.locator('.doors .way a').first()).toHaveAttribute('href', /lessons\/start-from-what-goes-in-it/);
+  await expect(page.locator('.doors .way a').first()).toHaveAttribute(
+    'href',
+    /lessons\/start-from-what-goes-in-it/,
+  );
   await context.close();
 });
 

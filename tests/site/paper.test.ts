@@ -48,8 +48,8 @@ for (const { format, width, height } of papers) {
     }) => {
       const pages = await printed(page, linkTo('build-sheet/', changes), format);
       expect(pages.length).toBeGreaterThanOrEqual(2);
-      // A lift-off lid has walls, corners and a liner of its own.
-      expect(pages.length).toBeLessThanOrEqual(changes.kind === 'lift-off' ? 5 : 4);
+      // Every step that can hurt says its hazard and its safeguard, which the longest boxes need a fifth page for.
+      expect(pages.length).toBeLessThanOrEqual(5);
       // The last page is worth its paper: it takes what is measured on the finished box.
       if (what !== 'not to be built') expect(pages.at(-1)!.text).toContain('As built');
       for (const one of pages) {

@@ -120,7 +120,7 @@ test('every rule page’s links to parts and stages lead to something', async ({
   const ids = await page.evaluate(() => [...document.querySelectorAll('main [id]')].map(({ id }) => id));
   for (const anchor of ['whole-box', 'walls', 'corners', 'grooves', 'bottom', 'lid', 'contents'])
     expect(ids).toContain(anchor);
-  expect(ids.filter((id) => id.startsWith('stage-'))).toHaveLength(11);
+  expect(ids.filter((id) => id.startsWith('stage-'))).toHaveLength(12);
 });
 
 test('on a phone the box, the names and the first rules stand on the first screen', async ({ page }) => {

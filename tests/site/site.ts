@@ -31,8 +31,8 @@ export const everyKind: readonly string[] = [
 
 /** The words that units are heard as, in the reader's system. */
 export const heardUnits = {
-  mm: 'millimeters|degrees|degrees Celsius|percent|percentage points|newtons|grams|days',
-  inch: 'inches|degrees|degrees Fahrenheit|percent|percentage points|pounds-force|ounces|days',
+  mm: 'millimeters|cubic centimeters|degrees|degrees Celsius|percent|percentage points|newtons|grams|days',
+  inch: 'inches|cubic inches|degrees|degrees Fahrenheit|percent|percentage points|pounds-force|ounces|days',
 } as const;
 
 /** The text field of a number by the words of its label, whatever unit its name ends with. */

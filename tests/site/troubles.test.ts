@@ -101,7 +101,7 @@ test('rules, lessons, the front page, the foot of a page and answers lead there'
   await open(page, 'rules/lid-clearance/');
   await page.locator('.when-wrong').getByRole('link', { name: 'The lid sticks' }).click();
   await expect(page).toHaveURL(/troubles\/lid-jams\/$/);
-  await page.locator('.causes').getByRole('link', { name: 'Play beside a sliding lid' }).click();
+  await page.locator('.causes').getByRole('link', { name: 'Play beside a sliding lid' }).first().click();
   await expect(page).toHaveURL(/rules\/lid-clearance\/$/);
   await open(page, 'lessons/wood-movement/');
   await page.locator('.troubles-told > summary').click();

@@ -10,22 +10,25 @@ export async function fieldsNameTheirUnits(page: Page): Promise<void> {
   for (const units of ['mm', 'inch'] as const) {
     await chooseUnits(page, units);
     const end = new RegExp(` in (${heardUnits[units]})$`);
-    const fields = page.locator('input[inputmode=decimal]');
-    const beside = await fields.evaluateAll((inputs) =>
-      inputs.map((input) => {
-        if (!input.checkVisibility({ visibilityProperty: true })) return undefined;
-        const [unit] = [
-          ...input.closest('.control, p, label')!.querySelectorAll('.unit, .item [aria-hidden]'),
-        ].filter((element) => element.checkVisibility());
-        return unit?.textContent ?? '';
-      }),
-    );
-    await Promise.all(
-      beside.map(async (unit, at) => {
-        if (unit === undefined) return;
-        if (unit) await expect(fields.nth(at)).toHaveAccessibleName(end);
-        else await expect(fields.nth(at)).not.toHaveAccessibleName(end);
-      }),
-    );
+    // What is fetched late may still bring or take away a field while they are counted.
+    await expect(async () => {
+      const fields = page.locator('input[inputmode=decimal]');
+      const beside = await fields.evaluateAll((inputs) =>
+        inputs.map((input) => {
+          if (!input.checkVisibility({ visibilityProperty: true })) return undefined;
+          const [unit] = [
+            ...input.closest('.control, p, label')!.querySelectorAll('.unit, .item [aria-hidden]'),
+          ].filter((element) => element.checkVisibility());
+          return unit?.textContent ?? '';
+        }),
+      );
+      await Promise.all(
+        beside.map(async (unit, at) => {
+          if (unit === undefined) return;
+          if (unit) await expect(fields.nth(at)).toHaveAccessibleName(end, { timeout: 500 });
+          else await expect(fields.nth(at)).not.toHaveAccessibleName(end, { timeout: 500 });
+        }),
+      );
+    }).toPass({ timeout: 20_000 });
   }
 }
