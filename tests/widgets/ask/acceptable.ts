@@ -74,9 +74,9 @@ export const ACCEPTABLE: Readonly<Record<string, readonly [asks: Wanted, ...ids:
   'opposite sides not the same length': ['number', 'rule:opposite-walls-from-one-stop'],
   'box is out of square': ['number', 'trouble:out-of-square', 'rule:diagonals'],
   'what glue': ['reason'],
-  'how long to leave clamps on': ['number'],
+  'how long to leave clamps on': ['number', 'rule:clamp-time-and-warmth'],
   'does end grain glue hold': ['number', 'rule:long-grain-to-long-grain', 'own:miterArea', 'word:end-grain'],
-  'glue squeeze out stains': ['reason'],
+  'glue squeeze out stains': ['reason', 'rule:inside-faces-first'],
   'can i do it with hand tools only': ['reason'],
   'how do i cut small parts safely on the table saw': [
     'safe',
@@ -86,8 +86,8 @@ export const ACCEPTABLE: Readonly<Record<string, readonly [asks: Wanted, ...ids:
     'caution:ripping',
   ],
   'do i need a dust mask': ['safe', 'caution:dust', 'caution:sanding'],
-  'how many coats': ['number'],
-  'what grit do i sand to': ['number'],
+  'how many coats': ['number', 'rule:finish-by-feel', 'rule:film-on-a-tongue'],
+  'what grit do i sand to': ['number', 'rule:grits'],
   'why does the inside smell of oil': ['reason', 'trouble:inside-smells', 'rule:nothing-oily-inside'],
   'oily rags fire': ['safe', 'rule:nothing-oily-inside', 'caution:rags'],
   'will the box still fit in ten years': [
