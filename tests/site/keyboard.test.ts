@@ -1,6 +1,7 @@
 /**
  * Hands on the keyboard, and ears: a press never throws the reader out of where they are, every number field says its
  * unit, and what is half typed stays.
+ * Over 150 lines: one reader who has only keys, on all pages.
  */
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import type { Box } from '../../src/box/subjects/inputs.ts';

@@ -1,6 +1,7 @@
 /**
  * What a page fetches late may be gone: the network fails, or a new version has taken its place. Then words beside the
  * field say so, what was typed stays, and when the part is there again the same step works.
+ * Over 150 lines: one list of all that is fetched late.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';

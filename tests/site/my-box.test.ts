@@ -1,4 +1,7 @@
-/** A first builder's way: a box from nothing by keyboard, kept as a file, opened again, and taken to the bench on paper. */
+/**
+ * A first builder's way: a box from nothing by keyboard, kept as a file, opened again, and taken to the bench on paper.
+ * Over 150 lines: one page, all its ways.
+ */
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { exampleBox } from '../../src/box/subjects/example.ts';

@@ -2,6 +2,7 @@
  * A new version is published while pages of the old one are open: two builds, served one after the other from one
  * address. The second is the first with every hashed script, style and file of words renamed and one sentence more on
  * every page.
+ * Over 150 lines: one visit across two builds, with the host that serves them.
  */
 import {
   cpSync,

@@ -1,4 +1,7 @@
-/** What a reader does with the widgets, by keyboard and by pointer, in a real browser. */
+/**
+ * What a reader does with the widgets, by keyboard and by pointer, in a real browser.
+ * Over 150 lines: what every control does, by pointer and by key.
+ */
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { chooseUnits, numberField, open, openDrawer, takePart } from './site.ts';
 

@@ -1,4 +1,7 @@
-/** How numbers are printed and spoken. `~` stands for the space that does not break. */
+/**
+ * How numbers are printed and spoken. `~` stands for the space that does not break.
+ * Over 150 lines: one printer, all its kinds.
+ */
 import fc from 'fast-check';
 import Fraction from 'fraction.js';
 import { describe, expect, test } from 'vitest';

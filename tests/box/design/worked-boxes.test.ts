@@ -1,4 +1,7 @@
-/** Boxes worked by hand, one of each kind and the trade's worked examples: every number stands with its arithmetic. */
+/**
+ * Boxes worked by hand, one of each kind and the trade's worked examples: every number stands with its arithmetic.
+ * Over 150 lines: each box is reckoned by hand from its first size to its last.
+ */
 import { describe, expect, test } from 'vitest';
 import { type Design, designBox } from '../../../src/box/design/design.ts';
 import type { Box } from '../../../src/box/subjects/inputs.ts';

@@ -1,4 +1,7 @@
-/** Moisture in a slab: the numeric solver against the series, the series against the tables of physics note B3 and B4. */
+/**
+ * Moisture in a slab: the numeric solver against the series, the series against the tables of physics note B3 and B4.
+ * Over 150 lines: one solver, every other way to its numbers.
+ */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { moistureCourse } from '../../../src/calc/air/diffusion.ts';
