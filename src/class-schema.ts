@@ -1,7 +1,7 @@
 /** What a block of the course, a row of the rubric and a tool of the sign-off must say. Common practice, all of it. */
 import { reference } from 'astro:content';
 import { z } from 'astro/zod';
-import { cautionNames } from './box/work/cautions.ts';
+import { cautionName } from './caution-schema.ts';
 
 /** One block of 90 minutes. Its lessons, rules, words and figures stand in it by name alone: what they say comes from them. */
 export const blockSchema = z.strictObject({
@@ -33,10 +33,7 @@ export const blockSchema = z.strictObject({
   mind: z.string(),
   troubles: z.array(reference('troubles')).min(1).max(2),
   /** Where the work can hurt: names of `src/box/work/cautions.ts`. */
-  cautions: z
-    .array(z.enum(cautionNames as [string, ...string[]]))
-    .max(2)
-    .default([]),
+  cautions: z.array(cautionName).max(2).default([]),
 });
 
 /** One thing that is measured on a finished box, best level first. */

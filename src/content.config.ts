@@ -7,6 +7,7 @@ import { defineCollection, reference } from 'astro:content';
 import { file, glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { relations } from './calc/index.ts';
+import { cautionList } from './caution-schema.ts';
 import { blockSchema, rubricSchema, toolSchema } from './class-schema.ts';
 import { type LessonStage, lessonStages } from './prose/lesson-terms.ts';
 import { answers } from './prose/physics.ts';
@@ -36,10 +37,7 @@ const lessons = defineCollection({
           short: z.string().max(24),
           /** Its margin: rules it rests on, words of the glossary, where its numbers are from. */
           rests: z.array(reference('rules')).max(3).default([]),
-          words: z
-            // The old form, with the meaning beside the word, still builds; tests/content/words.test.ts says what to write.
-            .union([z.array(reference('glossary')), z.record(z.string(), z.string())])
-            .default([]),
+          words: z.array(reference('glossary')).default([]),
           from: z
             .array(z.strictObject({ source: reference('sources'), at: z.string().optional() }))
             .max(3)
@@ -84,13 +82,8 @@ const rules = defineCollection({
     /** Relations of `src/calc` behind it, by id. */
     relations: z.array(z.string()).default([]),
     sources: z.array(reference('sources')).default([]),
-    /**
-     * Where the work can hurt: names of `src/box/work/cautions.ts`, or a case of its own. A plain sentence, the old form, still
-     * builds; tests/content/cautions.test.ts says what to write.
-     */
-    cautions: z
-      .array(z.union([z.strictObject({ hazard: z.string(), safeguard: z.string() }), z.string()]))
-      .default([]),
+    /** Where the work can hurt: names of `src/box/work/cautions.ts`, or a case of its own. */
+    cautions: cautionList,
     /** The lesson that teaches it, where there is one. */
     lesson: reference('lessons').optional(),
     /** Printed on the page and run as tests: `relation` of `given` must be `expect`, give or take `within`. */

@@ -1,6 +1,7 @@
 /** What a page about a trouble must say: what one sees, its numbers, and causes with the check that tells them apart. */
 import { reference } from 'astro:content';
 import { z } from 'astro/zod';
+import { cautionList } from './caution-schema.ts';
 import { parts } from './prose/rule-terms.ts';
 
 /** As people type it: small letters, and what stands in a word. */
@@ -39,9 +40,7 @@ export const troubleSchema = z
     rules: z.array(reference('rules')).default([]),
     lesson: reference('lessons').optional(),
     /** Where a cure can hurt: names of `src/box/work/cautions.ts`, or a case of its own. */
-    cautions: z
-      .array(z.union([z.strictObject({ hazard: z.string(), safeguard: z.string() }), z.string()]))
-      .default([]),
+    cautions: cautionList,
   })
   .refine(
     ({ checks, results, silent }) => checks.length + results.length > 0 !== (silent !== undefined),

@@ -3,19 +3,16 @@ import { designOf } from '../box/design/design.ts';
 import { exampleBox } from '../box/subjects/example.ts';
 import { type Box, fields } from '../box/subjects/inputs.ts';
 import { evaluate } from '../box/whole/index.ts';
-import { type CautionName, cautionNames, cautions, isCautionName } from '../box/work/cautions.ts';
+import { type CautionName, cautionNames, cautions } from '../box/work/cautions.ts';
 import { workOf } from '../box/work/work.ts';
 
-/** A name of the table, or a case of its own; a plain sentence that is no name is the old form of the latter. */
-export type RuleCaution = string | { readonly hazard: string; readonly safeguard: string };
+/** A name of the table, or a case of its own. */
+export type RuleCaution = CautionName | { readonly hazard: string; readonly safeguard: string };
 
-export function cautionsOf(some: readonly RuleCaution[]) {
-  const named = some.filter((one): one is CautionName => typeof one === 'string' && isCautionName(one));
-  const own = some
-    .filter((one) => typeof one !== 'string' || !isCautionName(one))
-    .map((one) => (typeof one === 'string' ? { hazard: one, safeguard: '' } : one));
-  return { named, own };
-}
+export const cautionsOf = (some: readonly RuleCaution[]) => ({
+  named: some.filter((one) => typeof one === 'string'),
+  own: some.filter((one) => typeof one !== 'string'),
+});
 
 /** All that they say, to be searched. */
 export function textsOf(some: readonly RuleCaution[]): readonly string[] {

@@ -16,15 +16,13 @@ describe.each(cautionNames)('the caution %s', (name) => {
   });
 });
 
-test.each([...rules, ...troubles])('$id names its cautions, or says hazard and safeguard', ({ data }) => {
-  for (const caution of data.cautions ?? [])
-    if (typeof caution === 'string')
-      expect(
-        isCautionName(caution),
-        `“${caution}”: name one of ${names}; or write  - hazard: …  safeguard: …`,
-      ).toBe(true);
-    else for (const part of [caution.hazard, caution.safeguard]) expect(part).toMatch(/^[A-Z].*\.$/);
-});
+test.each([...rules, ...troubles])(
+  '$id says a hazard and a safeguard of its own in sentences',
+  ({ data }) => {
+    for (const { hazard, safeguard } of cautionsOf(data.cautions ?? []).own)
+      for (const part of [hazard, safeguard]) expect(part).toMatch(/^[A-Z].*\.$/);
+  },
+);
 
 /** Tags of a text, each with its attributes and what stands in it. */
 const tagsIn = (body: string) =>

@@ -1,6 +1,7 @@
 /** The content as files: head and body of every lesson and rule, and the tables in YAML. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { parse } from 'yaml';
+import type { RuleCaution } from '../../src/prose/cautions.ts';
 
 const root = new URL('../../content/', import.meta.url);
 
@@ -35,7 +36,7 @@ export interface LessonHead {
   readonly steps: readonly {
     readonly id: string;
     readonly ask: string;
-    readonly words?: readonly string[] | Readonly<Record<string, string>>;
+    readonly words?: readonly string[];
     readonly from?: readonly { readonly source: string }[];
   }[];
 }
@@ -47,7 +48,7 @@ export interface RuleHead {
   readonly evidence: readonly string[];
   readonly lesson?: string;
   readonly sources?: readonly string[];
-  readonly cautions?: readonly (string | { readonly hazard: string; readonly safeguard: string })[];
+  readonly cautions?: readonly RuleCaution[];
 }
 export interface WordRow {
   readonly term: string;

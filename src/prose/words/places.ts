@@ -23,9 +23,6 @@ interface Part {
   readonly id: string;
   readonly body?: string | undefined;
 }
-/** Ids of the glossary; the old form says the meaning beside each word. */
-type StepWords = readonly { readonly id: string }[] | Readonly<Record<string, string>>;
-const isList = (words: StepWords): words is readonly { readonly id: string }[] => Array.isArray(words);
 
 interface Lesson extends Part {
   readonly data: {
@@ -34,7 +31,8 @@ interface Lesson extends Part {
     readonly steps?:
       | readonly {
           readonly ask: string;
-          readonly words?: StepWords;
+          /** Ids of the glossary. */
+          readonly words?: readonly { readonly id: string }[];
         }[]
       | undefined;
   };
@@ -52,7 +50,7 @@ export const lessonText = ({ id, body, data: { title, question, steps = [] } }: 
   id,
   title,
   says: [title, question, ...steps.map(({ ask }) => ask), proseOf(body)].join(' | '),
-  lists: steps.flatMap(({ words = [] }) => (isList(words) ? words.map(({ id }) => id) : [])),
+  lists: steps.flatMap(({ words = [] }) => words.map(({ id }) => id)),
 });
 
 export const ruleText = ({ id, body, data }: Rule): Text => ({
