@@ -1,6 +1,6 @@
 /** What the guesses of the lesson on contents hold for true, against sums by hand. */
 import { describe, expect, test } from 'vitest';
-import { boxAround, bulkOf, lyings } from '../../../src/figures/size/LyingPick.tsx';
+import { boxAround, bulkOf, lyings } from '../../../src/box/design/lying.ts';
 import { lessons } from '../../../src/prose/lessons.ts';
 import { valuesOfGuess } from '../../../src/widgets/lesson/guess-spec.ts';
 

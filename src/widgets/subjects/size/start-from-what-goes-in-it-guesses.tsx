@@ -1,7 +1,9 @@
 /** Guesses of the lesson on contents. */
+
+import { boxAround, leastBulk } from '../../../box/design/lying.ts';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
 import { Compartments, insideFrame, insideRange } from '../../../figures/size/Compartments.tsx';
-import { boxAround, LyingPick, leastBulk } from '../../../figures/size/LyingPick.tsx';
+import { LyingPick } from '../../../figures/size/LyingPick.tsx';
 import { OutsideGuess, outsideFrame, outsideRange } from '../../../figures/size/OutsideGuess.tsx';
 import { heightFrame, heightRange, StackGuess } from '../../../figures/size/StackGuess.tsx';
 import { INCH } from '../../../units/index.ts';
