@@ -9,7 +9,7 @@ test('after one visit every page opens without a network, with its style and its
   context,
 }) => {
   // Every page of the site, one after the other, also on a slow machine.
-  test.setTimeout(120_000);
+  test.setTimeout(400_000);
   await page.goto('');
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
