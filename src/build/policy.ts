@@ -36,7 +36,7 @@ function hashesIn(html: string) {
  * Drawings carry measures and shades in attributes of style, thousands of them: these are allowed as attributes, which
  * can color and place but not run or fetch. A worker that a page starts is a file of the site and has no eval either.
  */
-export function policyOf(html: string): string {
+function policyOf(html: string): string {
   const { scripts, styles } = hashesIn(html);
   return [
     "default-src 'none'",
@@ -52,7 +52,7 @@ export function policyOf(html: string): string {
 /** The policy stands before everything that it is about. */
 const head = /<meta charset="?utf-8"?\s*\/?>/i;
 
-export function withPolicy(html: string): string {
+function withPolicy(html: string): string {
   if (!head.test(html))
     throw new Error('A page without its character set first has no place for its policy.');
   return html.replace(
