@@ -54,7 +54,11 @@ export const e13 = exercise({
           [slip('one-wall', width - wall, 'You took one wall. There is one on each side: take two.')],
         ),
         step(
-          ['ratio', 'Multiply the inside width by the ratio.', short === 1 ? `${w(across)} × ${long}` : `${w(across)} × ${long}, divided by ${short}`],
+          [
+            'ratio',
+            'Multiply the inside width by the ratio.',
+            short === 1 ? `${w(across)} × ${long}` : `${w(across)} × ${long}, divided by ${short}`,
+          ],
           'inside length',
           along,
           near,

@@ -16,6 +16,8 @@ const weights: Readonly<Record<Kind, number>> = {
   lesson: 0.6,
   hazard: 0.5,
   word: 0.5,
+  // Asks where the others answer: before them only for who wants to practice.
+  exercise: 0.1,
 };
 
 /** Kinds that a question asks for in its own words count so many times as much. */
@@ -24,6 +26,7 @@ const wishes: readonly (readonly [wish: Wish, of: Kind, by: number])[] = [
   ['advice', 'rule', 1.5],
   ['meaning', 'word', 4],
   ['lesson', 'lesson', 3],
+  ['practice', 'exercise', 30],
   ['safe', 'hazard', 4],
 ];
 
