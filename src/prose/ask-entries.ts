@@ -32,9 +32,6 @@ interface LessonData {
       }[]
     | undefined;
 }
-interface WordsData {
-  readonly same: readonly string[];
-}
 interface TroubleData extends TroubleCauses {
   readonly title: string;
   readonly says: string;
@@ -47,7 +44,7 @@ interface TroubleData extends TroubleCauses {
 export interface AskContent {
   readonly rules: readonly Of<RuleData>[];
   readonly lessons: readonly Of<LessonData>[];
-  readonly words: readonly Of<WordsData>[];
+  readonly words: readonly Of<{ readonly same: readonly string[] }>[];
   readonly glossary: readonly Of<GlossaryData>[];
   readonly troubles: readonly Of<TroubleData>[];
   readonly asked: readonly Of<{ readonly asked: readonly string[] }>[];

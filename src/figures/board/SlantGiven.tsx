@@ -28,7 +28,7 @@ export function SlantGiven(given: GivenProps) {
   const degrees = format(slant, 'angle', { system: given.system, digits: 0 });
   return (
     <Drawing
-      view={[0, 0, width, foot + 92]}
+      view={[0, 0, width, end[1] + 26]}
       title="The end of the board"
       description={`The rings slant ${degrees} against the wide face.`}
     >
