@@ -1,5 +1,6 @@
-/** Rules, lessons, words and troubles as entries of the file that answers are found in. Pure: from what the content says. */
+/** Rules, lessons, exercises, words and troubles as entries of the file that answers are found in. Pure: from what the content says. */
 
+import { exercises } from '../exercises/index.ts';
 import type { Marked } from '../figures/box/MarkedBox.tsx';
 import type { AskFile, Entry } from '../widgets/ask/entry.ts';
 import { type BeyondData, beyond, cautionEntries, type GlossaryData, word } from './ask-beside.ts';
@@ -31,9 +32,6 @@ interface LessonData {
       }[]
     | undefined;
 }
-interface WordsData {
-  readonly same: readonly string[];
-}
 interface TroubleData extends TroubleCauses {
   readonly title: string;
   readonly says: string;
@@ -46,7 +44,7 @@ interface TroubleData extends TroubleCauses {
 export interface AskContent {
   readonly rules: readonly Of<RuleData>[];
   readonly lessons: readonly Of<LessonData>[];
-  readonly words: readonly Of<WordsData>[];
+  readonly words: readonly Of<{ readonly same: readonly string[] }>[];
   readonly glossary: readonly Of<GlossaryData>[];
   readonly troubles: readonly Of<TroubleData>[];
   readonly asked: readonly Of<{ readonly asked: readonly string[] }>[];
@@ -103,6 +101,15 @@ function lesson({ id, data }: Of<LessonData>): Entry[] {
   ];
 }
 
+const exercise = ({ id, title, about }: (typeof exercises)[number]): Entry => ({
+  id: `exercise:${id}`,
+  kind: 'exercise',
+  title,
+  path: `exercises/${id}/`,
+  says: about,
+  asked: [`exercise on ${title}`],
+});
+
 const trouble = ({ id, data }: Of<TroubleData>): Entry => ({
   id: `trouble:${id}`,
   kind: 'trouble',
@@ -130,6 +137,7 @@ export const askFileOf = ({
   entries: [
     ...rules.map(rule),
     ...lessons.flatMap(lesson),
+    ...exercises.map(exercise),
     ...glossary.map(word),
     ...troubles.map(trouble),
     ...cautionEntries,

@@ -66,9 +66,89 @@ const lists: Readonly<Record<string, Readonly<Record<'mm' | 'inch', Readonly<Rec
     mm: { width: [80, 200, 5], longer: [40, 120, 10], from: [30, 70, 5], to: [30, 70, 5] },
     inch: { width: [3, 8, 1 / 4], longer: [1.5, 5, 1 / 2], from: [30, 70, 5], to: [30, 70, 5] },
   },
+  e13: {
+    mm: { long: [2, 5, 1], short: [1, 3, 1], width: [80, 180, 5], wall: [6, 12, 2] },
+    inch: { long: [2, 5, 1], short: [1, 3, 1], width: [3, 7, 1 / 4], wall: [1 / 4, 1 / 2, 1 / 16] },
+  },
+  e14: {
+    mm: {
+      length: [140, 300, 10],
+      width: [80, 180, 10],
+      height: [60, 100, 5],
+      inside: [35, 85, 5],
+      wall: [6, 12, 2],
+    },
+    inch: {
+      length: [5.5, 12, 1 / 2],
+      width: [3, 7, 1 / 2],
+      height: [2.25, 4, 1 / 4],
+      inside: [1.25, 3.5, 1 / 4],
+      wall: [1 / 4, 1 / 2, 1 / 16],
+    },
+  },
+  e15: {
+    mm: { slant: [15, 75, 15], width: [80, 200, 5], up: [2, 5, 0.5] },
+    inch: { slant: [15, 75, 15], width: [3, 8, 1 / 4], up: [2, 5, 0.5] },
+  },
+  e16: {
+    mm: { wall: [6, 10, 1], planing: [0.5, 1.5, 0.5], kerf: [1, 3, 0.5], board: [16, 32, 1] },
+    inch: {
+      wall: [1 / 4, 3 / 8, 1 / 16],
+      planing: [1 / 64, 3 / 64, 1 / 64],
+      kerf: [1 / 32, 1 / 8, 1 / 32],
+      board: [5 / 8, 1.25, 1 / 8],
+    },
+  },
+  e17: {
+    mm: { offcut: [6, 10, 2], board: [8, 28, 1], days: [3, 9, 1] },
+    inch: { offcut: [1 / 4, 3 / 8, 1 / 16], board: [3 / 8, 1, 1 / 16], days: [3, 9, 1] },
+  },
+  e18: {
+    mm: { wall: [8, 14, 1], depth: [2, 6, 0.5], lip: [3, 6, 1], thicker: [5, 9, 1] },
+    inch: {
+      wall: [5 / 16, 9 / 16, 1 / 16],
+      depth: [3 / 32, 1 / 4, 1 / 32],
+      lip: [1 / 8, 1 / 4, 1 / 16],
+      thicker: [3 / 16, 3 / 8, 1 / 16],
+    },
+  },
+  e19: {
+    mm: { fingers: [7, 19, 2], finger: [4, 10, 1], error: [0.02, 0.08, 0.01] },
+    inch: { fingers: [7, 19, 2], finger: [3 / 16, 3 / 8, 1 / 16], error: [0.001, 0.004, 0.001] },
+  },
+  e20: {
+    mm: { before: [3, 5, 1], after: [4, 9, 0.5], sag: [0.6, 2, 0.1] },
+    inch: { before: [1 / 8, 3 / 16, 1 / 32], after: [5 / 32, 3 / 8, 1 / 32], sag: [0.024, 0.08, 0.004] },
+  },
+  e21: {
+    mm: { height: [60, 120, 5], lid: [15, 40, 1], kerf: [1, 3.2, 0.1] },
+    inch: { height: [2.5, 5, 1 / 4], lid: [5 / 8, 1.5, 1 / 8], kerf: [1 / 32, 1 / 8, 1 / 32] },
+  },
+  e22: {
+    mm: { fingers: [5, 15, 2], spread: [4, 10, 1], steps: [8, 14, 1], each: [10, 30, 5], open: [5, 20, 1] },
+    inch: { fingers: [5, 15, 2], spread: [4, 10, 1], steps: [8, 14, 1], each: [10, 30, 5], open: [5, 20, 1] },
+  },
+  e23: {
+    mm: { rock: [0.4, 1.6, 0.1], lip: [3, 6, 0.5], least: [2.5, 5, 0.5] },
+    inch: { rock: [0.016, 0.08, 0.004], lip: [1 / 8, 1 / 4, 1 / 32], least: [3 / 32, 7 / 32, 1 / 32] },
+  },
+  e24: {
+    mm: { width: [60, 180, 5], dry: [30, 40, 5], from: [40, 60, 5], to: [50, 70, 5] },
+    inch: { width: [2.5, 7, 1 / 4], dry: [30, 40, 5], from: [40, 60, 5], to: [50, 70, 5] },
+  },
+  e25: {
+    mm: { coats: [2, 6, 1], film: [0.02, 0.05, 0.01], play: [0.3, 0.9, 0.05] },
+    inch: { coats: [2, 6, 1], film: [0.001, 0.002, 0.001], play: [0.012, 0.036, 0.002] },
+  },
 };
 const listsOf = (id: string) => lists[id === 'e5' ? 'e4' : id]!;
-const noLength = ['from', 'to', 'error', 'up', 'down', 'fingers'];
+const noLength = [
+  ...['from', 'to', 'dry', 'error degrees', 'up', 'down', 'slant', 'days'],
+  ...['fingers', 'long', 'short', 'coats', 'spread', 'steps', 'each', 'open'],
+];
+/** An error is one of an angle in e7 and one of a length elsewhere. */
+const isLength = (id: string, name: string) =>
+  !noLength.includes(id === 'e7' && name === 'error' ? 'error degrees' : name);
 
 describe.each(['mm', 'inch'] as const)('in %s', (system) => {
   test.each(exercises.map(({ id }) => id))('the numbers of %s lie on the marks of their lists', (id) => {
@@ -77,7 +157,7 @@ describe.each(['mm', 'inch'] as const)('in %s', (system) => {
       for (const [name, value] of Object.entries(values)) {
         if (typeof value !== 'number') continue;
         const [low, high, step] = ranges[name]!;
-        const shown = system === 'inch' && !noLength.includes(name) ? value / INCH : value;
+        const shown = system === 'inch' && isLength(id, name) ? value / INCH : value;
         expect(shown, `${name} from ${low} to ${high}`).toBeGreaterThanOrEqual(low - 1e-9);
         expect(shown, `${name} from ${low} to ${high}`).toBeLessThanOrEqual(high + 1e-9);
         const marks = (shown - low) / step;
@@ -103,8 +183,8 @@ describe.each(['mm', 'inch'] as const)('in %s', (system) => {
       expect(values.depth).toBeLessThanOrEqual(Number(values.wall) / 2);
   });
 
-  test('the air of e4, e5 and e12 keeps the wood between 6 and 14 %, where its figures hold', () => {
-    for (const id of ['e4', 'e5', 'e12'])
+  test('the air of e4, e5, e12 and e24 keeps the wood between 6 and 14 %, where its figures hold', () => {
+    for (const id of ['e4', 'e5', 'e12', 'e24'])
       for (const { table } of [tasksOf(id, system)[0]!])
         for (const [, moisture] of table!.rows) {
           expect(Number.parseFloat(moisture)).toBeGreaterThanOrEqual(6);

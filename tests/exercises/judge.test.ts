@@ -114,6 +114,46 @@ const slips: Readonly<Record<string, readonly (readonly string[])[]>> = {
     ['no-root', 'twice', 'two-faces'],
   ],
   e12: [['humidity-points', 'other-rings', 'along-the-grain', 'half', 'one-moisture']],
+  e13: [
+    ['outside-ratio', 'no-walls', 'one-wall', 'upside-down'],
+    ['inside', 'upside-down', 'one-wall'],
+  ],
+  e14: [['inside-share', 'one-wall', 'floor-only', 'height-only']],
+  e15: [['flat', 'upright', 'swapped', 'in-proportion', 'both']],
+  e16: [['no-kerf', 'two-kerfs', 'two-faces', 'no-planing', 'walls-only']],
+  e17: [['linear', 'same', 'cube', 'twice', 'upside-down']],
+  e18: [
+    ['linear', 'cube', 'groove', 'lost'],
+    ['linear', 'cube', 'upside-down', 'difference'],
+  ],
+  e19: [
+    ['fingers', 'gaps', 'rounded-up'],
+    ['fingers', 'gaps', 'one-step', 'rounded-up', 'by-chance'],
+  ],
+  e20: [
+    ['linear', 'square', 'upside-down', 'less'],
+    ['linear', 'cube', 'upside-down', 'less', 'pitch'],
+  ],
+  e21: [
+    ['no-kerf', 'kerf-off', 'two-kerfs', 'lid-added'],
+    ['upper-side', 'kerf-off', 'lid', 'half-kerf'],
+  ],
+  e22: [
+    ['one-corner', 'fingers', 'both', 'one-wall'],
+    ['spreading-only', 'dry', 'one-corner', 'seconds'],
+  ],
+  e23: [
+    ['whole', 'quarter', 'double'],
+    ['whole', 'quarter', 'added', 'nothing'],
+  ],
+  e24: [
+    ['no-room', 'whole-year', 'half', 'other-rings', 'humidity-points'],
+    ['today', 'shrinking', 'shrunk-off', 'no-room', 'half', 'other-rings', 'humidity-points'],
+  ],
+  e25: [
+    ['one-face', 'one-coat', 'one-film'],
+    ['one-face', 'one-coat', 'added', 'nothing'],
+  ],
 };
 
 describe.each(systems)('the slips in %s', (system) => {

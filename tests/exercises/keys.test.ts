@@ -49,6 +49,22 @@ const formulas: Readonly<Record<string, readonly string[]>> = {
   e10: ['E + share * (width * C * (up + down) + room)'],
   e11: ['(fingers - 1) * wall^2', 'fingers * finger * sqrt(2 * wall^2)'],
   e12: ['abs(width * C * (M_to - M_from))'],
+  e13: ['(width - 2 wall) * long / short + 2 wall', '((width - 2 wall) * long / short + 2 wall) / width'],
+  e14: ['100 (1 - (length - 2 wall) * (width - 2 wall) * inside / (length * width * height))'],
+  e15: ['width * up * (along * cos(slant deg)^2 + across * sin(slant deg)^2)'],
+  e16: ['2 wall + 4 planing + kerf'],
+  e17: ['days * (board / offcut)^2'],
+  e18: ['100 * ((wall - depth) / wall)^2', '(thicker / lip)^2'],
+  e19: ['(fingers - 1) / 2', 'error * (fingers - 1) / 2'],
+  e20: ['sag * (before / after)^3', '100 * (before / after)^2'],
+  e21: ['height + kerf', 'height - lid'],
+  e22: ['4 * (fingers - 1)', '(4 * (fingers - 1) * spread + steps * each) / 60'],
+  e23: ['rock / 2', 'lip - rock / 2'],
+  e24: [
+    'width * C * (M_to - M_from) + native(0.3, 0.012)',
+    'width * C * (M_to - M_dry) + native(0.3, 0.012)',
+  ],
+  e25: ['2 coats * film', 'play - 2 coats * film'],
 };
 /** E10: free play, what stays in, and the share of the play that one edge can lose, by kind of panel. */
 const panels: Readonly<Record<string, readonly [room: number, E: number, share: number]>> = {
@@ -73,6 +89,9 @@ describe.each(systems)('in %s', (system) => {
           C: values.cut === 'quarter-sawn' ? across : along,
           M_from: settles[Number(values.from)],
           M_to: settles[Number(values.to)],
+          M_dry: settles[Number(values.dry)],
+          across,
+          along,
           room,
           E,
           share,
@@ -126,6 +145,38 @@ describe.each(systems)('in %s', (system) => {
   });
 });
 
+/** What is chosen last in the exercises of one lesson each, worked out from the drawn numbers by hand. */
+const chosen: Readonly<Record<string, (v: Record<string, number>, inch: boolean) => string>> = {
+  e14: ({ length, wall }) => (20 * wall! > length! ? 'thick' : 30 * wall! < length! ? 'thin' : 'usual'),
+  // Rough walls laid side by side, a saw cut before each but the first.
+  e16: ({ wall, planing, kerf, board }) => {
+    const rough = wall! + planing! + planing!;
+    let [walls, thick] = [0, rough];
+    while (thick <= board! + 1e-9) {
+      walls++;
+      thick += kerf! + rough;
+    }
+    return ['none', 'one', 'two', 'three'][walls]!;
+  },
+  e22: ({ fingers, spread, steps, each, open }) =>
+    (4 * fingers! - 4) * spread! + steps! * each! > 60 * open! ? 'slower' : 'begin',
+  e23: ({ rock, lip, least }) => (2 * lip! - rock! < 2 * least! ? 'leave' : 'rub'),
+  e25: ({ coats, film, play }, inch) =>
+    play! - coats! * film! - coats! * film! < (inch ? 0.008 * INCH : 0.2) ? 'mask' : 'coat',
+};
+
+describe.each(Object.entries(chosen))('%s', (id, by) => {
+  test.each(systems)('chooses as the numbers say, and not always the same, in %s', (system) => {
+    const seen = new Set<string>();
+    for (const { values, lines } of tasksOf(id, system)) {
+      const wanted = by(values as Record<string, number>, system === 'inch');
+      expect(lines.at(-1)!.gives.key).toBe(wanted);
+      seen.add(wanted);
+    }
+    expect(seen.size).toBeGreaterThan(1);
+  });
+});
+
 test('worked examples from outside come out: a 219 mm by 86 mm pencil box and its lid of 74.8 mm', async () => {
   const { taskWith } = await import('../../src/exercises/core/task.ts');
   const { byId } = await import('./seeds.ts');
@@ -144,4 +195,11 @@ test('worked examples from outside come out: a 219 mm by 86 mm pencil box and it
   // Flat-sawn cherry 150 mm wide, 3 points up, 2 down, held in the middle: 4.2 mm.
   const bottom = { kind: 'held', wood: 'black-cherry', cut: 'flat-sawn', width: 150, up: 3, down: 2 };
   expect(keyOf('e10', bottom)).toBeCloseTo(4.18, 2);
+  // The rules' own examples: 70 mm and a kerf of 3.2 are glued up 73.2 mm high; corners of fifteen fingers have 56 faces;
+  // a rock of 0.4 mm costs 0.2 mm; three coats on both faces take 0.18 mm; 10 mm in 8 days, so 20 mm in 32.
+  expect(keyOf('e21', { height: 70, lid: 20, kerf: 3.2 })).toBeCloseTo(73.2, 6);
+  expect(keyOf('e22', { fingers: 15, spread: 8, steps: 10, each: 20, open: 8 })).toBe(56);
+  expect(keyOf('e23', { rock: 0.4, lip: 3.5, least: 3 })).toBeCloseTo(0.2, 6);
+  expect(keyOf('e25', { coats: 3, film: 0.03, play: 0.5 })).toBeCloseTo(0.18, 6);
+  expect(keyOf('e17', { offcut: 10, board: 20, days: 8 })).toBeCloseTo(32, 6);
 });

@@ -134,6 +134,28 @@ test('hints give the steps in order and the answer last', async ({ page }) => {
   await expect(page.locator('.tries li')).toContainText('the answer');
 });
 
+test('a lesson leads from its new numbers to its exercises, and an exercise back to its lesson', async ({
+  page,
+}) => {
+  await open(page, 'lessons/joint-spacing/');
+  const way = page.locator('.own-numbers a');
+  await expect(way).toHaveText(['An odd number of fingers', 'Eight cuts of a miter']);
+  await way.first().click();
+  await expect(page.locator('h1')).toHaveText('An odd number of fingers');
+  await page.locator('.of-rules a').first().click();
+  await expect(page.locator('h1')).toHaveText('Joint spacing');
+});
+
+test('where the question needs it, what is given is drawn, beside the own numbers and in the example', async ({
+  page,
+}) => {
+  for (const id of ['e9', 'e15', 'e18', 'e21']) {
+    await open(page, link(id));
+    await expect(page.locator('.own-task .given-figure svg')).toBeVisible();
+    await expect(page.locator('.worked.mm .given-figure svg')).toBeVisible();
+  }
+});
+
 test('printed, the page keeps the numbers, the question and the tries, and no field', async ({ page }) => {
   await open(page, link('e1'));
   const field = page.locator('.own-task .asked').first();

@@ -87,6 +87,8 @@ interface Spec<V extends Values> {
   readonly title: string;
   /** One line for a list of exercises. */
   readonly about: string;
+  /** The lesson it belongs to, by id: its page leads here, and this one back. */
+  readonly lesson: string;
   /** Pages of the rules it trains, by id. */
   readonly rules: readonly string[];
   /** From the lists of one system: inch learners get native inch values. */

@@ -28,6 +28,26 @@ const table = {
   grooveInFinger: ['the wall with a finger at the groove shows the hole', 'groove-inside-one-finger'],
   grooveStop: ['a stopped groove ends where the panel’s corner does', 'groove-inside-one-finger'],
   cheeks: ['glue holds on the cheeks between neighboring fingers', 'finger-width'],
+  gluedFaces: ['every cheek takes glue, at all four corners', 'dry-fit-in-half-the-open-time'],
+  openTime: ['the last joint must be shut within the open time', 'dry-fit-in-half-the-open-time'],
+  ratio: ['a ratio is one size divided by the other', 'simple-ratio'],
+  insideRatio: [
+    'both sides lose two walls, so inside and outside differ in ratio',
+    'inside-and-outside-differ',
+  ],
+  volumeLost: ['walls take room from every side', 'walls-cost-inside-volume'],
+  usualWall: ['a wall is usually a twentieth to a thirtieth of the longest side', 'wall-thickness'],
+  ringAngle: ['slanting rings mix the two figures', 'read-the-end-grain'],
+  resaw: ['each wall out of a board has two faces to plane, and a saw cut parts two walls', 'resaw-stock'],
+  timeSquared: ['time goes with the thickness squared', 'thickness-squared'],
+  web: ['what is left behind a groove carries the wall', 'groove-depth'],
+  lip: ['a lip holds with its thickness squared', 'lip-below-bottom-groove'],
+  oneEdge: ['steps cut from one edge add up', 'step-error-adds-up'],
+  tap: ['a tap moves a bottom by its thickness squared', 'thicker-bottom-sounds-quieter'],
+  sag: ['a bottom bends by its thickness cubed', 'bottom-thickness'],
+  sawnLid: ['a lid that is sawn off costs one saw cut', 'sawn-off-lid'],
+  rim: ['a rim that rocks loses half of it at two corners', 'sand-the-rim-flat'],
+  film: ['each coat on each face takes room', 'no-finish-on-running-surfaces'],
 } as const satisfies Record<string, readonly [says: string, rule: string]>;
 
 /** A rule that a step can be. */

@@ -8,6 +8,7 @@ export const e1 = exercise({
   id: 'e1',
   title: 'Outside from inside',
   about: 'How long and wide is the box outside?',
+  lesson: 'start-from-what-goes-in-it',
   rules: ['outside-is-inside-plus-two-walls'],
   draw: (from, system) =>
     system === 'mm'

@@ -38,6 +38,7 @@ export const e10 = exercise({
   id: 'e10',
   title: 'Depth of the groove',
   about: 'How deep a groove keeps the panel in on the driest day?',
+  lesson: 'wood-movement',
   rules: ['gap-beside-the-bottom', 'lid-engagement'],
   draw: (from, system) => ({
     kind: from.one(['held', 'loose', 'lid'] as const),

@@ -9,6 +9,7 @@ export const e11 = exercise({
   id: 'e11',
   title: 'Glue area of a corner',
   about: 'How much glue area have fingers, and how much a miter?',
+  lesson: 'which-corner-joint',
   rules: ['finger-width', 'long-grain-to-long-grain'],
   draw: (from, system) => ({
     fingers: from.step(5, 13, 2),

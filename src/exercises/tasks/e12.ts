@@ -1,24 +1,12 @@
 /**
  * E12: a box moves to other air. How much a panel changes, what that does, and what helps; the reason in words is for the
  * teacher. Coefficients and air: Wood Handbook; the cures are common practice.
- * Over 150 lines: an exercise is one file, and each wrong choice here says why it is wrong.
  */
 
-import { changeByCoefficient } from '../../calc/movement/movement.ts';
 import { exercise } from '../core/exercise.ts';
 import { ask, choose, exact, fine, inches, native, writer } from '../core/make.ts';
-import {
-  cuts,
-  givenWood,
-  moistureAt,
-  moistureTable,
-  movingSlips,
-  perPoint,
-  pointsBetween,
-  pointsStep,
-  ringStep,
-  woodIds,
-} from './wood-and-air.ts';
+import { changeOf, changeSlips, changeWay, givenPiece, nearChange, stepsToPoints } from './swelling.ts';
+import { cuts, moistureTable, woodIds } from './wood-and-air.ts';
 
 type Part = 'lid' | 'glued';
 
@@ -45,6 +33,7 @@ export const e12 = exercise({
   id: 'e12',
   title: 'A box moves',
   about: 'Jam, gap or crack, and what helps?',
+  lesson: 'ten-years',
   rules: ['build-in-the-middle', 'never-glue-across-the-grain'],
   draw: (from, system) => ({
     part: from.one(['lid', 'glued'] as const),
@@ -57,15 +46,13 @@ export const e12 = exercise({
   }),
   // Far enough apart that a lid with the usual running room meets its grooves, and a glued bottom is strained.
   fits: (values) => Math.abs(changeOf(values)) >= 0.8,
-  pose: ({ part, wood, cut, width, longer, from, to }, system) => {
+  pose: ({ part, ...piece }, system) => {
     const w = writer(system);
-    const length = width + longer;
-    const { own } = perPoint(wood, cut);
-    const change = changeOf({ wood, cut, width, from, to });
+    const change = changeOf(piece);
     const outcome = outcomeOf(part, change);
     const cure = cureOf[outcome];
     const room = native(system, 0.3, 0.012);
-    const damper = to > from;
+    const damper = piece.to > piece.from;
     const wrongWay = damper
       ? 'The air becomes damper, so the wood takes up moisture and grows.'
       : 'The air becomes drier, so the wood gives off moisture and shrinks.';
@@ -82,32 +69,25 @@ export const e12 = exercise({
               ? `a sliding lid with ${w(room, exact)} of play today`
               : 'a solid bottom, glued into its grooves all round',
         },
-        ...givenWood(wood, cut),
-        { label: 'Width, across the grain', text: w(width) },
-        { label: 'Length, along the grain', text: w(length) },
-        { label: 'The box was made in', text: `${from} % relative humidity` },
-        { label: 'It moves to', text: `${to} % relative humidity` },
+        ...givenPiece(piece, system, [
+          'Width, across the grain',
+          'Length, along the grain',
+          'The box was made in',
+          'It moves to',
+        ]),
       ],
       table: moistureTable,
       question: 'By how much would the part change in width if it were free? What happens, and what helps?',
       reason: 'Why does it happen? Write it in a sentence, for your teacher.',
       lines: [
-        ringStep(wood, cut),
-        pointsStep(from, to),
-        ask(
-          [
-            'movement',
-            'Multiply the width by the figure and by the points.',
-            `${w(width)} × ${own} × ${pointsBetween(from, to)}`,
-          ],
-          {
-            label: 'change of width',
-            key: Math.abs(change),
-            within: native(system, 0.1, 0.004),
-            print: fine,
-            mistakes: movingSlips({ wood, cut, width, length, from, to }),
-          },
-        ),
+        ...stepsToPoints(piece),
+        ask(changeWay(piece, system), {
+          label: 'change of width',
+          key: Math.abs(change),
+          within: nearChange(system),
+          print: fine,
+          mistakes: changeSlips(piece),
+        }),
         choose(
           [
             part === 'lid' ? 'runningRoom' : 'gluedAcross',
@@ -158,25 +138,3 @@ export const e12 = exercise({
     };
   },
 });
-
-/** Change of a free width, growth positive, mm. */
-function changeOf({
-  wood,
-  cut,
-  width,
-  from,
-  to,
-}: {
-  wood: string;
-  cut: string;
-  width: number;
-  from: number;
-  to: number;
-}): number {
-  return changeByCoefficient.compute({
-    D: width,
-    C: perPoint(wood, cut).own,
-    M_i: moistureAt(from),
-    M_f: moistureAt(to),
-  });
-}

@@ -8,6 +8,7 @@ export const e2 = exercise({
   id: 'e2',
   title: 'Height is a stack',
   about: 'How high is a box with a sliding lid?',
+  lesson: 'start-from-what-goes-in-it',
   rules: ['outside-is-inside-plus-two-walls', 'lip-below-bottom-groove'],
   draw: (from, system) =>
     system === 'mm'

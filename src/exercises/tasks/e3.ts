@@ -8,6 +8,7 @@ export const e3 = exercise({
   id: 'e3',
   title: 'An odd number of fingers',
   about: 'How many fingers, and how high is the box then?',
+  lesson: 'joint-spacing',
   rules: ['odd-finger-count', 'no-sliver-at-the-edge'],
   draw: (from, system) =>
     system === 'mm'

@@ -1,73 +1,66 @@
 /** E5: the width of a sliding lid between its grooves. Running room of 0.3 mm, 0.012 in: common practice. */
 
-import { changeByCoefficient } from '../../calc/movement/movement.ts';
 import { playToday } from '../../calc/movement/panel.ts';
 import { widthBesidePlay } from '../../calc/movement/panel-play.ts';
 import { exercise } from '../core/exercise.ts';
 import { ask, exact, fine, native, slip, step, writer } from '../core/make.ts';
-import { drawSwelling, swells } from './e4.ts';
 import {
-  givenWood,
-  moistureAt,
-  moistureTable,
-  movingSlips,
-  perPoint,
-  pointsBetween,
-  pointsStep,
-  ringStep,
-} from './wood-and-air.ts';
+  changeOf,
+  changeSlips,
+  changeWay,
+  drawSwelling,
+  givenPiece,
+  nearChange,
+  stepsToPoints,
+  swells,
+} from './swelling.ts';
+import { moistureTable, perPoint, pointsBetween } from './wood-and-air.ts';
 
 export const e5 = exercise({
   id: 'e5',
   title: 'Width of a sliding lid',
   about: 'How wide must the lid be so that it still runs in damp air?',
+  lesson: 'a-lid-that-runs',
   rules: ['lid-clearance', 'quarter-sawn-for-lids'],
   draw: drawSwelling,
   fits: swells,
-  pose: ({ wood, cut, width: between, longer, from, to }, system) => {
+  pose: (piece, system) => {
     const w = writer(system);
-    const length = between + longer;
-    const { own } = perPoint(wood, cut);
+    const { wood, cut, width: between, from, to } = piece;
     const room = native(system, 0.3, 0.012);
-    const change = pointsBetween(from, to);
-    const swelling = changeByCoefficient.compute({
-      D: between,
-      C: own,
-      M_i: moistureAt(from),
-      M_f: moistureAt(to),
+    const swelling = changeOf(piece);
+    const play = playToday.compute({
+      W: between,
+      C: perPoint(wood, cut).own,
+      u: pointsBetween(from, to),
+      c: room,
     });
-    const play = playToday.compute({ W: between, C: own, u: change, c: room });
     // Half of 1/64 in, so that the nearest mark of a rule is right.
     const within = native(system, 0.15, 1 / 128);
     const lidFor = (p: number) => widthBesidePlay.compute({ B: between, p });
     /** Marks of a rule that a gap is usually rounded to. */
     const mark = native(system, 0.5, 1 / 32);
-    const moving = { wood, cut, width: between, length, from, to };
     return {
       given: [
-        ...givenWood(wood, cut),
-        { label: 'From groove bottom to groove bottom', text: w(between) },
-        { label: 'Length of the lid, along the grain', text: w(length) },
-        { label: 'Air while you build', text: `${from} % relative humidity` },
-        { label: 'Dampest air it will meet', text: `${to} % relative humidity` },
+        ...givenPiece(piece, system, [
+          'From groove bottom to groove bottom',
+          'Length of the lid, along the grain',
+          'Air while you build',
+          'Dampest air it will meet',
+        ]),
         { label: 'Room to run that is left then', text: w(room, exact) },
       ],
       table: moistureTable,
       question: 'How wide do you cut the lid?',
       lines: [
-        ringStep(wood, cut),
-        pointsStep(from, to),
+        ...stepsToPoints(piece),
         step(
-          [
-            'movement',
-            'Multiply the width between the grooves by the figure and by the points.',
-            `${w(between)} × ${own} × ${change}`,
-          ],
+          changeWay(piece, system, 'width between the grooves'),
           'swelling',
           swelling,
-          native(system, 0.1, 0.004),
+          nearChange(system),
           fine,
-          movingSlips(moving),
+          changeSlips(piece),
         ),
         step(
           [
@@ -124,7 +117,7 @@ export const e5 = exercise({
                 lidFor(-play),
                 'You added the play. The lid must be narrower than the grooves are apart.',
               ),
-              ...movingSlips(moving, (swell) => lidFor(swell + room)),
+              ...changeSlips(piece, (swell) => lidFor(swell + room)),
             ],
           },
         ),

@@ -14,6 +14,7 @@ export const e6 = exercise({
   id: 'e6',
   title: 'Length of board',
   about: 'How long a board do four mitered walls take?',
+  lesson: 'grain-round-the-corner',
   rules: ['board-length', 'walk-round-order'],
   draw: (from, system) =>
     system === 'mm'

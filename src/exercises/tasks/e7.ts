@@ -11,6 +11,7 @@ export const e7 = exercise({
   id: 'e7',
   title: 'Eight cuts of a miter',
   about: 'How wide does the last corner gape?',
+  lesson: 'joint-spacing',
   rules: ['eight-cuts-of-a-miter'],
   draw: (from, system) => ({
     wall: system === 'mm' ? from.one([6, 8, 10, 12]) : inches(from.one([1 / 4, 5 / 16, 3 / 8, 1 / 2])),

@@ -8,6 +8,7 @@ export const e8 = exercise({
   id: 'e8',
   title: 'Unequal diagonals',
   about: 'How far does the box lean, and is that good enough?',
+  lesson: 'is-it-square',
   rules: ['diagonals'],
   draw: (from, system) =>
     system === 'mm'

@@ -10,6 +10,7 @@ export const e9 = exercise({
   id: 'e9',
   title: 'Where the groove shows',
   about: 'Which walls get a stopped groove, and where does it stop?',
+  lesson: 'where-the-groove-shows',
   rules: ['groove-inside-one-finger'],
   draw: (from, system) => {
     const first = from.one(['ends', 'sides'] as const);

@@ -1,5 +1,6 @@
 /** Every block of the course with what it names, in order. */
 import { getCollection } from 'astro:content';
+import { exercises } from '../../exercises/index.ts';
 import { lessonsInOrder } from '../course.ts';
 import { named, questionsOfBlock, stepOfGuess } from './blocks.ts';
 
@@ -33,6 +34,8 @@ export const courseBlocks = found.map(({ id, data }, at) => {
     figure: ruleOf('figure', data.figure),
     worked: ruleOf('worked', data.worked),
     exercise: named(id, 'exercise', [data.exercise], lessonsInOrder)[0]!,
+    /** With other numbers for every learner; each names its lesson. */
+    exercises: exercises.filter((one) => data.lessons.some(({ id }) => id === one.lesson)),
     questions: questionsOfBlock(lessonsOf, at),
   };
 });

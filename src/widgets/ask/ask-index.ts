@@ -36,8 +36,9 @@ export interface AskIndex {
 
 function textOf(entry: Entry, field: Field, further: AskFile['asked']): string {
   if (field === 'asked') return [...(entry.asked ?? []), ...(further[entry.id] ?? [])].join(' | ');
-  // What a wood or a number of the box says is worked out when it is shown.
-  if (field === 'says' && (entry.kind === 'wood' || entry.kind === 'own')) return '';
+  // What a wood or a number of the box says is worked out when it is shown; what an exercise asks is answered elsewhere.
+  if (field === 'says' && (entry.kind === 'wood' || entry.kind === 'own' || entry.kind === 'exercise'))
+    return '';
   const text = entry[field];
   return typeof text === 'string' ? text : (text ?? []).filter((part) => typeof part === 'string').join(' ');
 }

@@ -1,5 +1,5 @@
 /**
- * What can be an answer: a rule, a lesson or a step of one, a word, a trouble, a caution, a wood, a page, a number of the
+ * What can be an answer: a rule, a lesson or a step of one, an exercise, a word, a trouble, a caution, a wood, a page, a number of the
  * reader's own box, or that these pages do not say it. The site's own entries are made while it is built (`prose/ask-entries.ts`) and fetched with the first
  * question; those of the box are made from the box as it is.
  */
@@ -12,6 +12,7 @@ import type { Marked } from '../../figures/box/MarkedBox.tsx';
 export const kindWords = {
   rule: 'rule',
   lesson: 'lesson',
+  exercise: 'exercise',
   word: 'word',
   trouble: 'trouble',
   wood: 'wood',

@@ -61,6 +61,14 @@ export const pages: readonly Entry[] = [
     'all lessons',
   ),
   page(
+    'exercises/',
+    'Exercises',
+    'Numbers of your own, and what went wrong where.',
+    'exercise',
+    'all exercises',
+    'practice',
+  ),
+  page(
     'class/',
     'For a class',
     'A course in eight blocks, with materials, rubric, sign-off and a cover lesson.',
@@ -110,7 +118,7 @@ export const pages: readonly Entry[] = [
   page(
     'a-z/',
     'From A to Z',
-    'All rules, lessons, words and woods in one list.',
+    'All rules, lessons, exercises, words and woods in one list.',
     'index',
     'glossary',
     'alphabetical list',

@@ -9,7 +9,7 @@ export interface Meant {
   /** Words that are none of the site's. */
   readonly unknown: readonly string[];
   readonly readAs: readonly { readonly typed: string; readonly meant: string }[];
-  /** What kind of answer the question asks for, where it says so: a number of my own, advice, a meaning, a lesson, what to do about something wrong, how not to be hurt. */
+  /** What kind of answer the question asks for, where it says so: a number of my own, advice, a meaning, a lesson, an exercise, what to do about something wrong, how not to be hurt. */
   readonly wants: ReadonlySet<Wish>;
 }
 
@@ -21,6 +21,7 @@ const wishes = {
   meaning:
     /\bwhat\s+(is|are|does|do)\s+(an?\s+|the\s+)?[\w-]+(\s+[\w-]+){0,2}(\s+mean)?\s*\??$|\b(meaning|mean|definition|define)\b/i,
   lesson: /\blesson\b/i,
+  practice: /\b(exercises?|practi[cs]e|quiz)\b/i,
   wrong:
     /\btoo (wide|narrow|big|small|long|short|thick|thin|tight|loose|deep|shallow)\b|\b(what now|what do i do|fix|went wrong)\b/i,
   safe: /\b(safe|safely|safety|danger|dangerous|hurt|mask|respirator|goggles|gloves|fire|burn|kickback|caution|cautions|hazard)\b/i,

@@ -16,6 +16,7 @@ const weights: Readonly<Record<Kind, number>> = {
   lesson: 0.6,
   hazard: 0.5,
   word: 0.5,
+  exercise: 0.3,
 };
 
 /** Kinds that a question asks for in its own words count so many times as much. */
@@ -24,6 +25,7 @@ const wishes: readonly (readonly [wish: Wish, of: Kind, by: number])[] = [
   ['advice', 'rule', 1.5],
   ['meaning', 'word', 4],
   ['lesson', 'lesson', 3],
+  ['practice', 'exercise', 10],
   ['safe', 'hazard', 4],
 ];
 
@@ -46,6 +48,9 @@ const leastOfBest = 0.04;
 /** How far an entry answers one concept, 0 to 1: every wood says what it moves. */
 const answers = ({ entry, answered }: Hit, concept: string) =>
   entry.kind === 'wood' && answeredByWoods.includes(concept) ? 1 : answered(concept);
+
+/** An exercise asks where the others answer: it stands behind them, but for who wants to practice. */
+const isBehind = ({ kind }: Entry, wants: Meant['wants']) => kind === 'exercise' && !wants.has('practice');
 
 /** @param saidSo ids of the entries that are asked for in just these words */
 export function ranked(
@@ -70,7 +75,10 @@ export function ranked(
         (kind === 'trouble' ? forTrouble(isTrouble) : 1);
       return { entry: hit.entry, share, score: hit.score * share ** 3 * weight };
     })
-    .sort((one, other) => other.score - one.score);
+    .sort(
+      (one, other) =>
+        Number(isBehind(one.entry, wants)) - Number(isBehind(other.entry, wants)) || other.score - one.score,
+    );
   const best = scored[0]?.score ?? 0;
   return scored
     .filter(({ share, score }) => share >= leastShare && score >= best * leastOfBest)

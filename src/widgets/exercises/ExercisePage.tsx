@@ -1,12 +1,19 @@
 /** The page of one exercise: whose numbers, the task, the worked example, the tries. */
 import type { Exercise } from '../../exercises/core/exercise.ts';
 import { units } from '../../notebook/units.ts';
+import type { GivenFigure } from './GivenNumbers.tsx';
 import { LearnerForm, useMember } from './LearnerForm.tsx';
 import { OwnTask } from './OwnTask.tsx';
 import { Tries } from './Tries.tsx';
 import { Worked } from './Worked.tsx';
 
-function ExercisePage({ exercise }: { exercise: Exercise }) {
+interface Props {
+  exercise: Exercise;
+  /** Where the question needs a drawing to be understood. */
+  figure?: GivenFigure | undefined;
+}
+
+function ExercisePage({ exercise, figure }: Props) {
   const { learner } = useMember();
   const system = units.value;
   return (
@@ -20,6 +27,7 @@ function ExercisePage({ exercise }: { exercise: Exercise }) {
             exercise={exercise}
             learner={learner}
             system={system}
+            figure={figure}
           />
         ) : (
           <p class="own-task only-awake">
@@ -29,8 +37,8 @@ function ExercisePage({ exercise }: { exercise: Exercise }) {
       </section>
       <section aria-labelledby="worked">
         <h2 id="worked">A worked example</h2>
-        <Worked exercise={exercise} system="mm" />
-        <Worked exercise={exercise} system="inch" />
+        <Worked exercise={exercise} system="mm" figure={figure} />
+        <Worked exercise={exercise} system="inch" figure={figure} />
       </section>
       <Tries learner={learner} exercise={exercise.id} titles={{}} />
     </>
@@ -38,4 +46,6 @@ function ExercisePage({ exercise }: { exercise: Exercise }) {
 }
 
 /** The island of an exercise. */
-export const pageOf = (exercise: Exercise) => () => <ExercisePage exercise={exercise} />;
+export const pageOf = (exercise: Exercise, figure?: GivenFigure) => () => (
+  <ExercisePage exercise={exercise} figure={figure} />
+);

@@ -1,8 +1,13 @@
-/** What a task gives: its numbers, the table to read from, and the question. */
+/** What a task gives: its numbers, the drawing and the table to read from, and the question. */
+import type { ComponentType } from 'preact';
 import type { Task } from '../../exercises/core/exercise.ts';
+import type { GivenProps } from '../../figures/parts/given.ts';
 
-export function GivenNumbers({ task }: { task: Task }) {
-  const { given, table, question } = task;
+/** A drawing of what is given, from the drawn numbers; it holds no answer. */
+export type GivenFigure = ComponentType<GivenProps>;
+
+export function GivenNumbers({ task, figure: Figure }: { task: Task; figure?: GivenFigure | undefined }) {
+  const { given, table, question, values, system } = task;
   return (
     <>
       <dl class="given">
@@ -13,6 +18,11 @@ export function GivenNumbers({ task }: { task: Task }) {
           </div>
         ))}
       </dl>
+      {Figure && (
+        <div class="given-figure">
+          <Figure values={values} system={system} />
+        </div>
+      )}
       {table && (
         <details class="air-table">
           <summary>table: from humidity to moisture</summary>

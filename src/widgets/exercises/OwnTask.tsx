@@ -6,15 +6,16 @@ import { keyText } from '../../exercises/core/written.ts';
 import { addTry, type Member } from '../../notebook/exercises.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { AskedField } from './AskedField.tsx';
-import { GivenNumbers } from './GivenNumbers.tsx';
+import { type GivenFigure, GivenNumbers } from './GivenNumbers.tsx';
 
 interface Props {
   exercise: Exercise;
   learner: Member;
   system: UnitSystem;
+  figure?: GivenFigure | undefined;
 }
 
-export function OwnTask({ exercise, learner, system }: Props) {
+export function OwnTask({ exercise, learner, system, figure }: Props) {
   const shown = useSignal(0);
   const reason = useSignal('');
   const kept = useSignal('');
@@ -28,7 +29,7 @@ export function OwnTask({ exercise, learner, system }: Props) {
       <p class="kicker">
         Class {learner.className}, number {learner.number}
       </p>
-      <GivenNumbers task={task} />
+      <GivenNumbers task={task} figure={figure} />
       {askedOf(task).map(({ gives }) => (
         <AskedField
           key={gives.label}

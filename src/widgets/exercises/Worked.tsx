@@ -12,7 +12,7 @@ import { keyText } from '../../exercises/core/written.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { href } from '../kit/href.ts';
 import { AskedField } from './AskedField.tsx';
-import { GivenNumbers } from './GivenNumbers.tsx';
+import { type GivenFigure, GivenNumbers } from './GivenNumbers.tsx';
 
 const words = ['', 'one', 'two', 'three', 'four', 'five'];
 
@@ -59,7 +59,13 @@ function RulePick({ task, line }: { task: Task; line: Line }) {
   );
 }
 
-export function Worked({ exercise, system }: { exercise: Exercise; system: UnitSystem }) {
+interface Props {
+  exercise: Exercise;
+  system: UnitSystem;
+  figure?: GivenFigure | undefined;
+}
+
+export function Worked({ exercise, system, figure }: Props) {
   const missing = useSignal(0);
   const task = exampleTask(exercise, missing.value, system);
   const { lines } = task;
@@ -71,7 +77,7 @@ export function Worked({ exercise, system }: { exercise: Exercise; system: UnitS
         {missing.value === 0 ? 'Other numbers than yours' : 'New numbers'}:{' '}
         {stageName(missing.value, lines.length)}.
       </p>
-      <GivenNumbers task={task} />
+      <GivenNumbers task={task} figure={figure} />
       <ol class="worked-lines" key={missing.value}>
         {lines.map((line, at) => (
           <li key={`${line.does}${line.gives.label}`}>

@@ -56,7 +56,11 @@ export function Exercise({
       const slip = slips.find(
         (one) => Math.abs(values[one.result] * (one.times ?? 1) - parsed.value) <= within,
       );
-      said.value = { right: false, words: slip?.says ?? 'Not yet. Try again, or look at the answer.' };
+      said.value = {
+        right: false,
+        words:
+          slip?.says ?? `Too ${parsed.value > right ? 'large' : 'small'}. Try again, or look at the answer.`,
+      };
     }
   };
 
