@@ -1,0 +1,194 @@
+/**
+ * Sheets for a class: what the teacher chooses, and then the sheets and keys as pages to print. All exercises with their
+ * calculation, and what lays out the pages, are fetched when the first sheets are made. Nothing is sent.
+ */
+import { useSignal } from '@preact/signals';
+import { useEffect, useId } from 'preact/hooks';
+import {
+  keepSheets,
+  loadSheets,
+  mostLearners,
+  type SheetChoices,
+  sheetChoices,
+} from '../../notebook/sheets.ts';
+import { units } from '../../notebook/units.ts';
+import { href } from '../kit/href.ts';
+import { TextInput } from '../kit/TextInput.tsx';
+import { ChooseExercises, OneOf } from './sheets/Choices.tsx';
+import { checked, type Listed, type ListedBlock } from './sheets/form.ts';
+
+interface Props {
+  exercises: readonly Listed[];
+  blocks: readonly ListedBlock[];
+}
+
+type Maker = typeof import('./sheets/sheets.ts');
+type Shown = {
+  readonly maker: Maker;
+  readonly made: Awaited<ReturnType<Maker['makeSheets']>>;
+  readonly from: number;
+};
+
+const start: Omit<SheetChoices, 'system' | 'paper'> = {
+  className: '',
+  learners: 12,
+  print: 'both',
+  exercises: [],
+};
+
+/** What is chosen so far, with the text of the number as it was typed. */
+function useChoices({ exercises, blocks }: Props) {
+  const changed = useSignal<Partial<SheetChoices>>({});
+  const learners = useSignal<string | undefined>(undefined);
+  const live = useSignal(false);
+  useEffect(() => {
+    loadSheets();
+    const asked = new URLSearchParams(location.search).get('block');
+    const block = blocks.find(({ id }) => id === asked);
+    if (block) changed.value = { exercises: block.exercises };
+    live.value = true;
+  }, []);
+  const kept = live.value ? sheetChoices.value : undefined;
+  // A page is built for nobody: whose units they are is known once it is awake.
+  const system = changed.value.system ?? kept?.system ?? (live.value ? units.value : 'mm');
+  const known = (kept ?? { ...start, exercises: exercises.map(({ id }) => id) }).exercises;
+  return {
+    now: {
+      ...start,
+      ...kept,
+      paper: kept?.paper ?? (system === 'mm' ? 'A4' : 'Letter'),
+      exercises: known.filter((id) => exercises.some((one) => one.id === id)),
+      ...changed.value,
+      system,
+    } satisfies SheetChoices,
+    learners: learners.value ?? String(kept?.learners ?? start.learners),
+    type: (text: string) => {
+      learners.value = text;
+    },
+    change: (what: Partial<SheetChoices>) => {
+      changed.value = { ...changed.value, ...what };
+    },
+  };
+}
+
+const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`;
+
+export default function Sheets({ exercises, blocks }: Props) {
+  const id = useId();
+  const { now, learners, type, change } = useChoices({ exercises, blocks });
+  const message = useSignal('');
+  const shown = useSignal<Shown | undefined>(undefined);
+  const pages = useSignal(0);
+
+  const make = async (event: Event) => {
+    event.preventDefault();
+    const from = performance.now();
+    const field = (name: string) =>
+      (event.currentTarget as HTMLFormElement).querySelector<HTMLInputElement>(`[name=${name}]`)!.value;
+    // What stands in the fields counts, also what was typed last and not left.
+    const choices = checked({ ...now, className: field('class') }, field('learners'));
+    pages.value = 0;
+    shown.value = undefined;
+    if ('missing' in choices) {
+      message.value = choices.missing;
+      return;
+    }
+    message.value = 'Making the sheets …';
+    keepSheets(choices);
+    try {
+      const maker = await import('./sheets/sheets.ts');
+      const address = location.origin + href('exercises/');
+      shown.value = { maker, made: await maker.makeSheets(choices, address), from };
+    } catch {
+      message.value =
+        'A part of this page could not be fetched, so there are no sheets yet. Your choices stay here: try again once there is a network.';
+    }
+  };
+  const done = (count: number) => {
+    const { made, from } = shown.value!;
+    const seconds = ((performance.now() - from) / 1000).toFixed(1);
+    pages.value = count;
+    message.value = `${counted(made.choices.learners, 'learner')}, ${counted(count, 'page')}, made on this device in ${seconds} s. Nothing was sent.`;
+  };
+  const result = shown.value;
+  return (
+    <div class="sheets">
+      <form class="sheet-form only-awake" onSubmit={make}>
+        <p>
+          <label for={`${id}c`}>class</label>
+          <TextInput
+            id={`${id}c`}
+            name="class"
+            autocomplete="off"
+            maxLength={60}
+            value={now.className}
+            set={(className) => change({ className })}
+          />
+        </p>
+        <p>
+          <label for={`${id}n`}>learners, 1 to {mostLearners}</label>
+          <TextInput
+            id={`${id}n`}
+            name="learners"
+            inputMode="numeric"
+            autocomplete="off"
+            maxLength={2}
+            value={learners}
+            set={type}
+          />
+        </p>
+        <OneOf
+          legend="ruler"
+          options={[
+            ['mm', 'millimeters'],
+            ['inch', 'inches'],
+          ]}
+          value={now.system}
+          set={(system) => change({ system })}
+        />
+        <OneOf
+          legend="paper"
+          options={[
+            ['A4', 'A4'],
+            ['Letter', 'Letter'],
+          ]}
+          value={now.paper}
+          set={(paper) => change({ paper })}
+        />
+        <OneOf
+          legend="make"
+          options={[
+            ['both', 'sheets and keys'],
+            ['sheets', 'sheets'],
+            ['keys', 'keys'],
+          ]}
+          value={now.print}
+          set={(print) => change({ print })}
+        />
+        <ChooseExercises
+          exercises={exercises}
+          blocks={blocks}
+          chosen={now.exercises}
+          set={(chosen) => change({ exercises: chosen })}
+        />
+        <p class="sheet-buttons">
+          <button type="submit">make the sheets</button>
+          {result && pages.value > 0 && (
+            <>
+              <button type="button" onClick={() => print()}>
+                print
+              </button>
+              <button type="button" class="quiet" onClick={() => result.maker.saveKeys(result.made)}>
+                keys as CSV
+              </button>
+            </>
+          )}
+        </p>
+        <p class="sheet-said" role="status">
+          {message.value}
+        </p>
+      </form>
+      {result && <result.maker.Printed key={result.from} made={result.made} done={done} />}
+    </div>
+  );
+}
