@@ -30,7 +30,7 @@ export function LinkCode() {
     // The code of the box before must not stand beside the link of this one.
     code.value = link === tooLong ? tooLong : undefined;
     if (link && link !== tooLong)
-      qrMaker().then(
+      qrMaker('one').then(
         (make) => {
           if (current) code.value = make(link) ?? 'too long';
         },

@@ -3,24 +3,13 @@
  * calculation, and what lays out the pages, are fetched when the first sheets are made. Nothing is sent.
  */
 import { useSignal } from '@preact/signals';
-import { useEffect, useId } from 'preact/hooks';
-import {
-  keepSheets,
-  loadSheets,
-  mostLearners,
-  type SheetChoices,
-  sheetChoices,
-} from '../../notebook/sheets.ts';
-import { units } from '../../notebook/units.ts';
+import { useId } from 'preact/hooks';
+import { keepSheets, mostLearners } from '../../notebook/sheets.ts';
 import { href } from '../kit/href.ts';
 import { TextInput } from '../kit/TextInput.tsx';
 import { ChooseExercises, OneOf } from './sheets/Choices.tsx';
-import { checked, type Listed, type ListedBlock } from './sheets/form.ts';
-
-interface Props {
-  exercises: readonly Listed[];
-  blocks: readonly ListedBlock[];
-}
+import { checked } from './sheets/form.ts';
+import { type Offered, useChoices } from './sheets/use-choices.ts';
 
 type Maker = typeof import('./sheets/sheets.ts');
 type Shown = {
@@ -29,56 +18,20 @@ type Shown = {
   readonly from: number;
 };
 
-const start: Omit<SheetChoices, 'system' | 'paper'> = {
-  className: '',
-  learners: 12,
-  print: 'both',
-  exercises: [],
-};
-
-/** What is chosen so far, with the text of the number as it was typed. */
-function useChoices({ exercises, blocks }: Props) {
-  const changed = useSignal<Partial<SheetChoices>>({});
-  const learners = useSignal<string | undefined>(undefined);
-  const live = useSignal(false);
-  useEffect(() => {
-    loadSheets();
-    const asked = new URLSearchParams(location.search).get('block');
-    const block = blocks.find(({ id }) => id === asked);
-    if (block) changed.value = { exercises: block.exercises };
-    live.value = true;
-  }, []);
-  const kept = live.value ? sheetChoices.value : undefined;
-  // A page is built for nobody: whose units they are is known once it is awake.
-  const system = changed.value.system ?? kept?.system ?? (live.value ? units.value : 'mm');
-  const known = (kept ?? { ...start, exercises: exercises.map(({ id }) => id) }).exercises;
-  return {
-    now: {
-      ...start,
-      ...kept,
-      paper: kept?.paper ?? (system === 'mm' ? 'A4' : 'Letter'),
-      exercises: known.filter((id) => exercises.some((one) => one.id === id)),
-      ...changed.value,
-      system,
-    } satisfies SheetChoices,
-    learners: learners.value ?? String(kept?.learners ?? start.learners),
-    type: (text: string) => {
-      learners.value = text;
-    },
-    change: (what: Partial<SheetChoices>) => {
-      changed.value = { ...changed.value, ...what };
-    },
-  };
-}
-
 const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`;
 
-export default function Sheets({ exercises, blocks }: Props) {
+export default function Sheets({ exercises, blocks }: Offered) {
   const id = useId();
-  const { now, learners, type, change } = useChoices({ exercises, blocks });
   const message = useSignal('');
   const shown = useSignal<Shown | undefined>(undefined);
   const pages = useSignal(0);
+  /** Sheets that are other than the choices above them would be printed by mistake. */
+  const clear = () => {
+    shown.value = undefined;
+    pages.value = 0;
+    message.value = '';
+  };
+  const { now, learners, type, change } = useChoices({ exercises, blocks }, clear);
 
   const make = async (event: Event) => {
     event.preventDefault();
@@ -87,8 +40,7 @@ export default function Sheets({ exercises, blocks }: Props) {
       (event.currentTarget as HTMLFormElement).querySelector<HTMLInputElement>(`[name=${name}]`)!.value;
     // What stands in the fields counts, also what was typed last and not left.
     const choices = checked({ ...now, className: field('class') }, field('learners'));
-    pages.value = 0;
-    shown.value = undefined;
+    clear();
     if ('missing' in choices) {
       message.value = choices.missing;
       return;

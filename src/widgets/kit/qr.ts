@@ -18,12 +18,18 @@ const pathOf = (rows: readonly (readonly boolean[])[]): string =>
     )
     .join('');
 
-/** What makes the code of a text, or undefined where it is too long for one. Rejects where it cannot be fetched. */
-export async function qrMaker(): Promise<(text: string) => Qr | undefined> {
+/** Which of the eight masks of the standard lies over a code: the best for this text, or for many codes always the first. */
+const masks = { one: -1, many: 0 } as const;
+
+/**
+ * What makes the code of a text, or undefined where it is too long for one. Rejects where it cannot be fetched.
+ * @param how many codes are made. To try all masks takes nearly all of the time, and a reader takes off any.
+ */
+export async function qrMaker(how: keyof typeof masks): Promise<(text: string) => Qr | undefined> {
   const { encode } = await import('uqr');
   return (text) => {
     try {
-      const { data, size } = encode(text, { ecc: 'M', border: 4 });
+      const { data, size } = encode(text, { ecc: 'M', border: 4, maskPattern: masks[how] });
       return { size, path: pathOf(data) };
     } catch {
       return undefined;

@@ -1,5 +1,6 @@
 /** The keys of one exercise, or as much of them as a page holds: learner by what is asked, and the words of the slips. */
-import type { KeyCell, KeyNote, KeyTable } from '../../../exercises/core/key-table.ts';
+import type { KeyNote } from '../../../exercises/core/key-notes.ts';
+import type { KeyCell, KeyTable } from '../../../exercises/core/key-table.ts';
 import type { KeyPiece } from './paper.ts';
 
 const Cell = ({ cell: { answer, choice, slips } }: { cell: KeyCell }) => (

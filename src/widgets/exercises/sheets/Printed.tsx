@@ -7,7 +7,7 @@ import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { KeyHead, KeySheet } from './KeySheet.tsx';
 import { SheetHead, SheetTaskBlock } from './LearnerSheet.tsx';
-import type { Made } from './make.ts';
+import type { Made, Sheet } from './make.ts';
 import { type KeyHeights, type KeyPiece, margin, packBlocks, packKeys, pageSize, roomOn } from './paper.ts';
 
 interface Plan {
@@ -59,8 +59,12 @@ export function Printed({ made, done }: { made: Made; done: (pages: number) => v
     if (drawn.current) plan.value = planOf(drawn.current, choices);
     else if (plan.value) done(plan.value.sheets.flat().length + plan.value.keys.length);
   }, [plan.value]);
-  const block = (sheet: Made['sheets'][number], at: number) =>
-    at === 0 ? <SheetHead made={made} sheet={sheet} /> : <SheetTaskBlock sheet={sheet} at={at - 1} />;
+  const block = (sheet: Sheet, at: number, measured = false) =>
+    at === 0 ? (
+      <SheetHead made={made} sheet={sheet} />
+    ) : (
+      <SheetTaskBlock sheet={sheet} at={at - 1} measured={measured} />
+    );
   const { width, height } = pageSize(choices.paper);
   const found = plan.value;
   const keyHead = <KeyHead className={choices.className} learners={choices.learners} />;
@@ -75,7 +79,7 @@ export function Printed({ made, done }: { made: Made; done: (pages: number) => v
             sheets.map((sheet) => (
               <div key={sheet.learner.number} data-sheet>
                 {block(sheet, 0)}
-                {sheet.tasks.map((_, at) => block(sheet, at + 1))}
+                {sheet.tasks.map((_, at) => block(sheet, at + 1, true))}
               </div>
             ))}
           {withKeys && (

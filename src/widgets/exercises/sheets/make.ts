@@ -40,7 +40,7 @@ const classOf = ({ className, learners }: SheetChoices): Learner[] =>
 export async function makeSheets(choices: SheetChoices, address: string): Promise<Made> {
   const { system } = choices;
   const onSite = /^https?:/.test(address);
-  const code = onSite ? await qrMaker() : () => undefined;
+  const code = onSite ? await qrMaker('many') : () => undefined;
   const these = chosen(choices.exercises);
   const sheets = classOf(choices).map((learner) => ({
     learner,
