@@ -38,43 +38,45 @@ export function KeySheet({ table, piece }: Props) {
         {goesOn && ', continued'}
       </h3>
       {to > from && (
-        <table>
-          <thead>
-            <tr>
-              <th scope="col" rowSpan={2}>
-                no.
-              </th>
-              {columns.map(({ label, slips, unit }) => (
-                <th key={label} scope="colgroup" colSpan={1 + slips.length} class="key">
-                  {label}
-                  {unit && slips.length > 0 && <small> ({unit})</small>}
+        <div class="scroll" role="region" aria-label={`Keys: ${title}`} tabIndex={0}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col" rowSpan={2}>
+                  no.
                 </th>
-              ))}
-            </tr>
-            <tr>
-              {columns.map(({ label, within, slips }) => [
-                <th key={label} scope="col" class="key">
-                  key{within && <small> ± {within}</small>}
-                </th>,
-                ...slips.map((letter) => (
-                  <th key={`${label} ${letter}`} scope="col">
-                    {letter}
+                {columns.map(({ label, slips, unit }) => (
+                  <th key={label} scope="colgroup" colSpan={1 + slips.length} class="key">
+                    {label}
+                    {unit && slips.length > 0 && <small> ({unit})</small>}
                   </th>
-                )),
-              ])}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.slice(from, to).map(({ number, cells }) => (
-              <tr key={number}>
-                <th scope="row">{number}</th>
-                {cells.map((cell, at) => (
-                  <Cell key={at} cell={cell} />
                 ))}
               </tr>
-            ))}
-          </tbody>
-        </table>
+              <tr>
+                {columns.map(({ label, within, slips }) => [
+                  <th key={label} scope="col" class="key">
+                    key{within && <small> ± {within}</small>}
+                  </th>,
+                  ...slips.map((letter) => (
+                    <th key={`${label} ${letter}`} scope="col">
+                      {letter}
+                    </th>
+                  )),
+                ])}
+              </tr>
+            </thead>
+            <tbody>
+              {rows.slice(from, to).map(({ number, cells }) => (
+                <tr key={number}>
+                  <th scope="row">{number}</th>
+                  {cells.map((cell, at) => (
+                    <Cell key={at} cell={cell} />
+                  ))}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
       )}
       <div class="key-notes">
         {notes.slice(first, last).map((note) => (
