@@ -13,7 +13,8 @@ import { type Offered, useChoices } from './sheets/use-choices.ts';
 
 type Maker = typeof import('./sheets/sheets.ts');
 type Shown = {
-  readonly maker: Maker;
+  readonly Printed: Maker['Printed'];
+  readonly saveKeys: Maker['saveKeys'];
   readonly made: Awaited<ReturnType<Maker['makeSheets']>>;
   readonly from: number;
 };
@@ -48,9 +49,9 @@ export default function Sheets({ exercises, blocks }: Offered) {
     message.value = 'Making the sheets …';
     keepSheets(choices);
     try {
-      const maker = await import('./sheets/sheets.ts');
+      const { makeSheets, Printed, saveKeys } = await import('./sheets/sheets.ts');
       const address = location.origin + href('exercises/');
-      shown.value = { maker, made: await maker.makeSheets(choices, address), from };
+      shown.value = { Printed, saveKeys, made: await makeSheets(choices, address), from };
     } catch {
       message.value =
         'A part of this page could not be fetched, so there are no sheets yet. Your choices stay here: try again once there is a network.';
@@ -130,7 +131,7 @@ export default function Sheets({ exercises, blocks }: Offered) {
               <button type="button" onClick={() => print()}>
                 print
               </button>
-              <button type="button" class="quiet" onClick={() => result.maker.saveKeys(result.made)}>
+              <button type="button" class="quiet" onClick={() => result.saveKeys(result.made)}>
                 keys as CSV
               </button>
             </>
@@ -140,7 +141,7 @@ export default function Sheets({ exercises, blocks }: Offered) {
           {message.value}
         </p>
       </form>
-      {result && <result.maker.Printed key={result.from} made={result.made} done={done} />}
+      {result && <result.Printed key={result.from} made={result.made} done={done} />}
     </div>
   );
 }

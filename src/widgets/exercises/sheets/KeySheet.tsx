@@ -38,7 +38,7 @@ export function KeySheet({ table, piece }: Props) {
         {goesOn && ', continued'}
       </h3>
       {to > from && (
-        <div class="scroll" role="region" aria-label={`Keys: ${title}`} tabIndex={0}>
+        <section class="scroll" aria-label={`Keys: ${title}`} tabIndex={0}>
           <table>
             <thead>
               <tr>
@@ -76,7 +76,7 @@ export function KeySheet({ table, piece }: Props) {
               ))}
             </tbody>
           </table>
-        </div>
+        </section>
       )}
       <div class="key-notes">
         {notes.slice(first, last).map((note) => (

@@ -19,7 +19,7 @@ export const blockOf = (blocks: readonly ListedBlock[], chosen: readonly string[
   )?.id ?? '';
 
 /** How many learners a text means, or undefined. */
-export function learnersIn(text: string): number | undefined {
+function learnersIn(text: string): number | undefined {
   const learners = /^\s*\d{1,2}\s*$/.test(text) ? Number(text) : 0;
   return learners >= 1 && learners <= mostLearners ? learners : undefined;
 }
