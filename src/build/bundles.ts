@@ -30,6 +30,12 @@ export const bundles = [
     minShareCount,
   },
   { name: 'lesson', test: sources('widgets/lesson'), tags: ['$initial' as const], minShareCount },
+  // What every exercise is made of, and the numbers drawn, for the page of one and for the sheets of all.
+  {
+    name: 'exercise',
+    test: new RegExp(`[\\\\/]pure-rand[\\\\/]|${sources('exercises/core').source}`),
+    minShareCount,
+  },
   // The front page shows one guess, without the calculation behind it.
   { name: 'august', test: sources('(figures|widgets/subjects)/movement/august'), minShareCount },
   { name: 'plot', test: new RegExp(`[\\\\/]d3-|${sources('figures/plot').source}`), minShareCount },

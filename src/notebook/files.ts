@@ -23,7 +23,7 @@ export async function readFile(file: Blob): Promise<Decoded> {
 }
 
 /** A file name from the name of the box: letters, digits and hyphens. */
-export function fileNameOf(box: Box, ending: string): string {
+export function fileNameOf(box: Pick<Box, 'name'>, ending: string): string {
   const name = box.name
     .toLowerCase()
     .normalize('NFKD')

@@ -81,7 +81,8 @@ const subjectOf = (file: string): number => {
 export function fault(file: string, written: string): string | undefined {
   const [part = ''] = file.split('/');
   if (!written.startsWith('.')) {
-    if (/^d3(-|$)/.test(written) && !['figures', 'build'].includes(part))
+    // What reads and writes tables as text draws nothing.
+    if (/^d3(-|$)/.test(written) && written !== 'd3-dsv' && !['figures', 'build'].includes(part))
       return 'd3 belongs to figures, and to the build for reading tables';
     if (/^(preact|@preact|astro|@astrojs)\b/.test(written) && withoutScreen.includes(part))
       return `${part} knows no screen`;

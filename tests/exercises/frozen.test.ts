@@ -92,6 +92,9 @@ const frozen = [
   ],
   ['e11', '7b', 1, 'mm', { fingers: 9, finger: 10, wall: 12 }, [1152, 1527.3506]],
   ['e11', 'Évening class', 30, 'inch', { fingers: 13, finger: 6.35, wall: 12.7 }, [1935.48, 1482.6403]],
+  // The first draw of number 16 would be that of number 15.
+  ['e11', 'Évening class', 15, 'mm', { fingers: 5, finger: 8, wall: 6 }, [144, 339.4113]],
+  ['e11', 'Évening class', 16, 'mm', { fingers: 11, finger: 8, wall: 12 }, [1440, 1493.4095]],
   [
     'e12',
     '7b',

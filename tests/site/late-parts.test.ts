@@ -131,6 +131,19 @@ test('every file that is fetched late has a step that says so when it is missing
     await expect(page.getByRole('status').filter({ hasText: 'The code could not be made' })).toBeVisible();
   });
 
+  await test.step('the sheets of a class', async () => {
+    await open(page, 'exercises/sheets/');
+    await page.getByRole('textbox', { name: 'class' }).fill('7b');
+    const make = page.getByRole('button', { name: 'make the sheets' });
+    await make.click();
+    await expect(page.locator('.sheet-said')).toContainText('could not be fetched');
+    await expect(page.getByRole('textbox', { name: 'class' })).toHaveValue('7b');
+    await giveBack();
+    await make.click();
+    await expect(page.locator('.paper-page').first()).toBeVisible();
+    giveBack = await keepBack(page, asked);
+  });
+
   await test.step('a guess and new numbers of a lesson', async () => {
     await open(page, 'lessons/groove-margins/');
     const guess = page.locator('.guess-form:has(input[type=text])').first();

@@ -17,6 +17,8 @@ export interface PrintedPage {
   readonly text: string;
   /** Share of the paper's height down to the lowest words above the page number, 0 to 1. */
   readonly filled: number;
+  /** What is left free beside the words, from each edge of the paper, mm. */
+  readonly free: Readonly<Record<'left' | 'right' | 'top' | 'bottom', number>>;
   /** Colors of lines and areas, as "#rrggbb". */
   readonly colors: readonly string[];
   /** Length of the filled bar that stands at the left of these words, mm. */
@@ -68,6 +70,23 @@ const at = ([a, b, c, d, e, f]: Matrix, x: number, y: number) =>
 const above = (items: readonly { transform: number[] }[], low: number) =>
   items.map(({ transform }) => transform[5]!).filter((height) => height - low > (14 / 25.4) * 72);
 
+interface Word {
+  readonly transform: number[];
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Least distances of words from the edges of the paper, mm. */
+function freeBeside(words: readonly Word[], [left, low, right, high]: readonly number[]) {
+  const least = (of: (word: Word) => number) => mm(Math.min(...words.map(of)));
+  return {
+    left: least(({ transform }) => transform[4]! - left!),
+    right: least(({ transform, width }) => right! - transform[4]! - width),
+    top: least(({ transform, height }) => high! - transform[5]! - height),
+    bottom: least(({ transform }) => transform[5]! - low!),
+  };
+}
+
 /** The pages of a PDF. */
 export async function readPdf(file: Uint8Array): Promise<PrintedPage[]> {
   const { numPages, getPage } = await getDocument({ data: new Uint8Array(file), verbosity: 0 }).promise.then(
@@ -83,6 +102,10 @@ export async function readPdf(file: Uint8Array): Promise<PrintedPage[]> {
       width: mm(right - left),
       height: mm(high - low),
       text: items.map(({ str }) => str).join(' '),
+      free: freeBeside(
+        items.filter(({ str }) => str.trim()),
+        page.view,
+      ),
       colors,
       filled:
         1 -

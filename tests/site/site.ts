@@ -21,11 +21,17 @@ if (pages.length === 0) throw new Error('dist holds no page: run `npm run build`
 /** The pages with a lesson. */
 export const lessons = pages.filter((path) => /^lessons\/[^/]+\/$/.test(path));
 
+/** A page that stands among others and is like none of them. */
+const sheets = 'exercises/sheets/';
+
 /** Every lesson, and one page of each other kind. */
 export const everyKind: readonly string[] = [
   ...new Set([
     ...lessons,
-    ...new Map(pages.map((path) => [path.replace(/(?<=\/)[^/]+\/$/, '*/'), path])).values(),
+    ...new Map(
+      pages.filter((path) => path !== sheets).map((path) => [path.replace(/(?<=\/)[^/]+\/$/, '*/'), path]),
+    ).values(),
+    sheets,
   ]),
 ];
 

@@ -8,12 +8,16 @@ import { drawFrom, seedText } from './seed.ts';
 /** Draws after which a list must be at fault. */
 const patience = 1000;
 
-/** The values that a text gives. Which slips there are has no say in it, so a new slip never changes printed numbers. */
-function valuesFrom(of: Exercise, text: string, system: UnitSystem): Values {
+/**
+ * The values that a text gives, other than those to avoid. Which slips there are has no say in it, so a new slip never
+ * changes printed numbers.
+ */
+function valuesFrom(of: Exercise, text: string, system: UnitSystem, avoid: readonly Values[] = []): Values {
   const draw = drawFrom(text);
+  const taken = avoid.map((values) => JSON.stringify(values));
   for (let drawn = 0; drawn < patience; drawn++) {
     const values = of.draw(draw, system);
-    if (of.fits?.(values, system) ?? true) return values;
+    if ((of.fits?.(values, system) ?? true) && !taken.includes(JSON.stringify(values))) return values;
   }
   throw new Error(`${of.id} finds no values that fit`);
 }
@@ -41,9 +45,25 @@ export function taskWith(of: Exercise, values: Values, system: UnitSystem): Task
   };
 }
 
+/**
+ * The values of a learner. Who has an even number gets others than both neighbors, so two who sit side by side never share
+ * theirs; who has an odd one need not look aside, so nobody's numbers hang on how many are in the class.
+ */
+function valuesOf(of: Exercise, learner: Learner, system: UnitSystem): Values {
+  const { number } = learner;
+  const at = (place: number) => seedText({ ...learner, number: place }, of.id);
+  const beside = number % 2 === 0 ? [number - 1, number + 1] : [];
+  return valuesFrom(
+    of,
+    at(number),
+    system,
+    beside.map((place) => valuesFrom(of, at(place), system)),
+  );
+}
+
 /** A learner's own task. */
 export const taskFor = (of: Exercise, learner: Learner, system: UnitSystem): Task =>
-  taskWith(of, valuesFrom(of, seedText(learner, of.id), system), system);
+  taskWith(of, valuesOf(of, learner, system), system);
 
 /** A worked example: other numbers than any learner's; each stage of fading has its own. */
 export const exampleTask = (of: Exercise, stage: number, system: UnitSystem): Task =>

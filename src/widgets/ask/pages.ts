@@ -80,6 +80,15 @@ export const pages: readonly Entry[] = [
     'without internet',
   ),
   page(
+    'exercises/sheets/',
+    'Sheets with keys',
+    'Exercises on paper, with other numbers for each learner, and the keys.',
+    'worksheets',
+    'answer keys',
+    'print exercises',
+    'exercises on paper',
+  ),
+  page(
     'rules/',
     'Rules',
     'Every rule of thumb, with range, reason and limits.',
