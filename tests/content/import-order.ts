@@ -50,7 +50,7 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
     /^kit\//,
     /^(lesson|rule|verdicts)\//,
     /^(subjects|finder|woods|exercises|scratch|frame|home|my-box|ask)\//,
-    /^(build-sheet|class)\//,
+    /^(build-sheet|class|notebook)\//,
   ],
 };
 
