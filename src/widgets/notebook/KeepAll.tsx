@@ -1,17 +1,11 @@
 /** On the notebook's page: everything the reader keeps as one file, back from a file, or erased. Each can be undone. */
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import {
-  becomes,
-  mergeNotebooks,
-  type Notebook,
-  notebookNow,
-  planOf,
-  readNotebook,
-  writeNotebook,
-} from '../../notebook/everything/everything.ts';
+import { becomes, mergeNotebooks, type Notebook, notebookNow } from '../../notebook/everything/everything.ts';
+import { readNotebook, writeNotebook } from '../../notebook/everything/file.ts';
 import { useLead } from '../kit/use-lead.ts';
 import { download } from '../my-box/download.ts';
+import { Erasing } from './Erasing.tsx';
 import { type Brought, Preview } from './Preview.tsx';
 
 /** What stood here before the last change, and after it: it can be put back until the page is left. */
@@ -74,7 +68,6 @@ export function KeepAll() {
     says.value = 'Undone: all is as it was.';
     leadTo('.save-all');
   };
-  const going = erasing.value && planOf(erasing.value, {}, {});
   return (
     <section class="keep-all" aria-labelledby="keep-all" ref={here}>
       <h2 id="keep-all">Take it along, bring it in, erase it</h2>
@@ -129,36 +122,15 @@ export function KeepAll() {
           }}
         />
       )}
-      {going && (
-        <div class="erasing">
-          <h3 tabIndex={-1}>
-            {going.length > 0 ? 'This goes from this device' : 'Nothing is kept on this device'}
-          </h3>
-          <ul>
-            {going.map(({ key, name, now, single }) => (
-              <li key={key}>{single ? name : `${now} ${name}`}</li>
-            ))}
-          </ul>
-          <p>
-            {going.length > 0 && (
-              <>
-                <button type="button" onClick={() => turnInto({}, 'Everything is erased.')}>
-                  erase it
-                </button>{' '}
-              </>
-            )}
-            <button
-              type="button"
-              class="quiet"
-              onClick={() => {
-                erasing.value = undefined;
-                leadTo('.erase');
-              }}
-            >
-              {going.length > 0 ? 'keep it' : 'close'}
-            </button>
-          </p>
-        </div>
+      {erasing.value && (
+        <Erasing
+          now={erasing.value}
+          onErase={() => turnInto({}, 'Everything is erased.')}
+          onLeave={() => {
+            erasing.value = undefined;
+            leadTo('.erase');
+          }}
+        />
       )}
       <p role="status">{says.value}</p>
       {undoable.value && (
