@@ -14,14 +14,13 @@ const addressOf = (place: string) => {
 };
 
 export function AllNotes({ file }: { file: string }) {
-  /** Once listed a note stays, also while it is empty, so that it can be written anew. */
+  /** A note that is emptied stays while the reader is in it, so that it can be written anew. */
   const listed = useSignal<readonly string[]>([]);
   useEffect(loadNotes, []);
   useSignalEffect(() => {
-    const fresh = Object.keys(notes.value).filter((place) => !listed.peek().includes(place));
-    if (fresh.length > 0) listed.value = [...listed.peek(), ...fresh];
-    // Erased, not emptied by hand.
-    else if (Object.keys(notes.value).length === 0 && listed.peek().length > 1) listed.value = [];
+    const at = document.activeElement?.closest<HTMLElement>('[data-place]')?.dataset.place;
+    const places = new Set([...listed.peek(), ...Object.keys(notes.value)]);
+    listed.value = [...places].filter((place) => notes.value[place] !== undefined || place === at);
   });
   const { found } = useFetched(() => fetchWords(file), listed.value.length > 0);
   const names = typeof found === 'object' ? found.places : {};
@@ -35,7 +34,7 @@ export function AllNotes({ file }: { file: string }) {
         <p>None yet. The button “my note” stands below each step of a lesson and below each rule.</p>
       )}
       {inOrder.map((place) => (
-        <div key={place} class="my-note">
+        <div key={place} class="my-note" data-place={place}>
           <h3>
             <a href={addressOf(place)}>{names[place] ?? place}</a>
           </h3>

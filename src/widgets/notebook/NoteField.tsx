@@ -1,6 +1,6 @@
 /** A note as it is written, and as it is printed. */
-import { useSignal } from '@preact/signals';
-import { useEffect, useId } from 'preact/hooks';
+import { useSignal, useSignalEffect } from '@preact/signals';
+import { useId, useRef } from 'preact/hooks';
 import { loadNotes, longestNote, notes, setNote } from '../../notebook/notes.ts';
 
 export interface Props {
@@ -13,13 +13,23 @@ export interface Props {
 export function NoteField({ place, about }: Props) {
   loadNotes();
   const id = useId();
-  const kept = notes.value[place] ?? '';
-  /** As typed: a blank line at its end is no change of the note, and stays. */
-  const draft = useSignal(kept);
+  /** What this field has kept or taken over last: only another text comes from elsewhere, and not the echo of fast typing. */
+  const own = useRef(notes.peek()[place] ?? '');
+  const draft = useSignal(own.current);
   const says = useSignal('');
-  useEffect(() => {
-    if (kept !== draft.peek() && (kept !== '' || draft.peek().trim() !== '')) draft.value = kept;
-  }, [kept]);
+  useSignalEffect(() => {
+    const kept = notes.value[place] ?? '';
+    if (kept === own.current) return;
+    own.current = kept;
+    draft.value = kept;
+  });
+  const write = (text: string) => {
+    draft.value = text;
+    own.current = text.trim() === '' ? '' : text;
+    says.value = setNote(place, text)
+      ? 'Kept on this device.'
+      : 'This device keeps nothing: the note goes when you leave this page.';
+  };
   return (
     <div class="note-field">
       <label for={id}>
@@ -30,12 +40,7 @@ export function NoteField({ place, about }: Props) {
         rows={3}
         maxLength={longestNote}
         value={draft.value}
-        onInput={({ currentTarget }) => {
-          draft.value = currentTarget.value;
-          says.value = setNote(place, currentTarget.value)
-            ? 'Kept on this device.'
-            : 'This device keeps nothing: the note goes when you leave this page.';
-        }}
+        onInput={({ currentTarget }) => write(currentTarget.value)}
       />
       {draft.value.trim() !== '' && <p class="note-on-paper">{draft.value}</p>}
       <p role="status" class="help">
