@@ -23,7 +23,7 @@ export const bundles = [
   {
     name: 'kit',
     test: new RegExp(
-      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|verdicts)').source}`,
+      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|beside|verdicts)').source}`,
     ),
     // What a page fetches late stays late.
     tags: ['$initial' as const],

@@ -5,7 +5,7 @@
 import { getCollection } from 'astro:content';
 import { createHash } from 'node:crypto';
 import { questionId } from '../notebook/recall/answers.ts';
-import type { NotebookWords } from '../widgets/notebook/words.ts';
+import type { NotebookWords } from '../widgets/beside/words.ts';
 import { lessonsInOrder } from './course.ts';
 
 /** All questions in the order of the course. */

@@ -2,10 +2,10 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { loadNotes, notes } from '../../notebook/notes.ts';
+import { NoteField } from '../beside/NoteField.tsx';
+import { fetchWords } from '../beside/words.ts';
 import { href } from '../kit/href.ts';
-import { NoteField } from './NoteField.tsx';
 import { useFetched } from './use-fetched.ts';
-import { fetchWords } from './words.ts';
 
 /** "lessons/a#b" as an address of the site. */
 const addressOf = (place: string) => {

@@ -23,13 +23,7 @@ export function LessonsDone({ course }: Props) {
           return (
             <li key={lesson.id}>
               <a href={href(`lessons/${lesson.id}/`)}>{lesson.title}</a>{' '}
-              <small>
-                {done === lesson.steps.length
-                  ? 'done ✓'
-                  : done > 0
-                    ? `${done} of ${lesson.steps.length}`
-                    : '–'}
-              </small>
+              <small>{done === lesson.steps.length ? 'done ✓' : `${done} of ${lesson.steps.length}`}</small>
             </li>
           );
         })}

@@ -1,5 +1,7 @@
 /** What asks questions again, with its schedule: fetched with the first use. */
+
 import { useSignal } from '@preact/signals';
+import { render } from 'preact';
 import { answers, loadAnswers } from '../../notebook/recall/answers.ts';
 import { today, whenOf } from '../../notebook/recall/day.ts';
 import { dueOf, mostAtOnce, pickThree } from '../../notebook/recall/pick.ts';
@@ -11,7 +13,7 @@ const ofIds = (questions: readonly Question[], ids: readonly string[]) =>
   ids.flatMap((id) => questions.find((one) => one.id === id) ?? []);
 
 /** The three before a lesson: due ones, then new ones, from the lessons before it. They stay while the page is open. */
-export function BeforeLesson({ lesson, questions }: { lesson: string; questions: readonly Question[] }) {
+function BeforeLesson({ lesson, questions }: { lesson: string; questions: readonly Question[] }) {
   loadAnswers();
   const lead = useLead();
   const end = questions.findIndex((one) => one.lesson === lesson);
@@ -82,4 +84,11 @@ export function DueNow({ questions }: { questions: readonly Question[] }) {
       </p>
     </>
   );
+}
+
+/** Puts the questions of a lesson into its fold, in the place of those built into the page. */
+export function askBefore(fold: HTMLElement, questions: readonly Question[]): void {
+  const room = document.createElement('div');
+  fold.append(room);
+  render(<BeforeLesson lesson={fold.dataset.lesson!} questions={questions} />, room);
 }
