@@ -222,7 +222,7 @@ test('every file that is fetched late has a step that says so when it is missing
     await expect(fold.locator('ol.recall > li')).toHaveCount(3);
     const note = page.locator('.my-note').first();
     await note.getByRole('button').click();
-    await expect(note.getByRole('status')).toContainText('could not be fetched');
+    await expect(note.getByRole('alert')).toContainText('could not be fetched');
     await giveBack();
     await fold.locator('> summary').click();
     await fold.locator('> summary').click();

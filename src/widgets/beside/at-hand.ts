@@ -16,7 +16,13 @@ async function openNote(room: HTMLElement, asked: boolean): Promise<void> {
     showNote(room, asked);
   } catch {
     delete room.dataset.open;
-    room.querySelector('p')!.textContent = `What writes notes ${missing}`;
+    let says = room.querySelector('p');
+    if (!says) {
+      says = document.createElement('p');
+      says.role = 'alert';
+      room.append(says);
+    }
+    says.textContent = `What writes notes ${missing}`;
   }
 }
 

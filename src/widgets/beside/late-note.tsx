@@ -4,8 +4,8 @@ import { NoteField } from './NoteField.tsx';
 
 /** @param asked the reader pressed the button, and goes on in the field */
 export function showNote(room: HTMLElement, asked: boolean): void {
-  const { note, about } = room.dataset;
+  const about = room.querySelector('.heard')!.textContent.replace(/^ ?on: /, '');
   room.replaceChildren();
-  render(<NoteField place={note!} about={about!} />, room);
+  render(<NoteField place={room.dataset.note!} about={about} />, room);
   if (asked) room.querySelector('textarea')!.focus();
 }
