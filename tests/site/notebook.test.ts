@@ -178,11 +178,11 @@ test('exported, erased and brought in again, everything is back; each step can b
   await all.getByRole('button', { name: 'erase everything' }).press('Enter');
   await expect(all.locator('.erasing h3')).toBeFocused();
   await expect(all.locator('.erasing li')).toContainText([
-    '1 lessons begun',
-    '1 guesses',
-    '1 questions answered',
-    '1 notes',
-    '1 scratch cells',
+    'lessons begun: 1',
+    'guesses: 1',
+    'questions answered: 1',
+    'notes: 1',
+    'scratch cells: 1',
     'inches or millimeters',
   ]);
   await all.getByRole('button', { name: 'erase it' }).press('Enter');

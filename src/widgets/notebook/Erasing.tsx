@@ -16,7 +16,7 @@ export function Erasing({ now, onErase, onLeave }: Props) {
       </h3>
       <ul>
         {going.map((line) => (
-          <li key={line.key}>{line.single ? line.name : `${line.now} ${line.name}`}</li>
+          <li key={line.key}>{line.single ? line.name : `${line.name}: ${line.now}`}</li>
         ))}
       </ul>
       <p>

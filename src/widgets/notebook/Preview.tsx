@@ -44,7 +44,7 @@ export function Preview({ brought, now, onBring, onLeave }: Props) {
     : mergeNotebooks(now, brought.kept);
   const lines = planOf(now, brought.kept, kept);
   const out = Object.entries(leftOut).map(
-    ([key, count]) => `${count} ${lines.find((line) => line.key === key)?.name ?? key}`,
+    ([key, count]) => `${lines.find((line) => line.key === key)?.name ?? key}: ${count}`,
   );
   return (
     <div class="preview">
@@ -106,7 +106,7 @@ export function Preview({ brought, now, onBring, onLeave }: Props) {
           notes at one place stand one below the other.
         </p>
       )}
-      {out.length > 0 && <p>There is no room for {out.join(' and ')} of the file. They stay in the file.</p>}
+      {out.length > 0 && <p>There is no room for some of it, which stays in the file ({out.join(', ')}).</p>}
       <p>
         <button
           type="button"
