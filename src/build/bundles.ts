@@ -18,12 +18,15 @@ const shelves = subjectNames.map(shelfOf).filter((shelf, at) => shelf.at(-1) ===
 
 const sources = (...paths: string[]) =>
   new RegExp(`[\\\\/]src[\\\\/](${paths.join('|').replaceAll('/', '[\\\\/]')})[\\\\/]`);
+/** What a reader keeps, but for what few pages or late parts read; and what wakes notes beside a text. */
+const keeping =
+  /[\\/]src[\\/](notebook[\\/](?!notes|recall|scratch|everything)|widgets[\\/]beside[\\/]at-hand)/;
 const minShareCount = 2;
 export const bundles = [
   {
     name: 'kit',
     test: new RegExp(
-      `[\\\\/]preact[\\\\/]|${sources('units', 'notebook', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|verdicts)').source}`,
+      `[\\\\/]preact[\\\\/]|${sources('units', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|verdicts)').source}|${keeping.source}`,
     ),
     // What a page fetches late stays late.
     tags: ['$initial' as const],

@@ -52,8 +52,12 @@ export function loadBox(): void {
   });
   openLink();
   addEventListener('hashchange', openLink);
-  // Another tab changed the box: follow it, unless what it wrote cannot be read.
+  // Another tab changed the box: follow it, unless what it wrote cannot be read. An erased one is the example again.
   onOtherTab(key, (text) => {
+    if (text === '' && !isExample(currentBox.peek())) {
+      found = true;
+      currentBox.value = exampleFor(units.peek());
+    }
     const decoded = decodeStore(text);
     if (decoded.ok) currentBox.value = decoded.box;
   });

@@ -6,7 +6,7 @@ import { load, onOtherTab, save } from './storage.ts';
 
 const key = 'designs';
 const version = 1;
-const mostDesigns = 50;
+export const mostDesigns = 50;
 
 export interface SavedDesign {
   readonly name: string;

@@ -26,7 +26,7 @@ export interface Try extends Member {
 
 const keys = { member: 'exercise-member', tries: 'exercise-tries' } as const;
 /** More is more than a course has; the oldest go first. */
-const most = 300;
+export const mostTries = 300;
 
 export const member = signal<Member | undefined>(undefined);
 export const tries = signal<readonly Try[]>([]);
@@ -69,6 +69,12 @@ export function loadExercises(named: Member | undefined): void {
     onOtherTab(keys.tries, (text) => {
       tries.value = readTries(text);
     });
+    // Two learners may share a device, a tab each: another's name is taken only where there is none.
+    onOtherTab(keys.member, (text) => {
+      const chosen = readJson(text);
+      if (text !== '' && member.peek()) return;
+      member.value = isMember(chosen) ? chosen : undefined;
+    });
   }
   if (named) chooseMember(named);
 }
@@ -83,7 +89,7 @@ export function addTry(one: Try): void {
   // A refused store keeps nothing: then this page's own are all there are.
   const kept = readTries(load(keys.tries));
   const before = kept.length >= tries.value.length ? kept : tries.value;
-  tries.value = [...before, one].slice(-most);
+  tries.value = [...before, one].slice(-mostTries);
   save(keys.tries, JSON.stringify(tries.value));
 }
 

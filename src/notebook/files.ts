@@ -1,25 +1,52 @@
-/** A design as a file: JSON with a version, validated when it is opened; and the cut list as CSV. */
+/**
+ * A design as a file: JSON with a version, validated when it is opened; and the cut list as CSV.
+ *
+ *   version 1   { version: 1, box: { … } }, as the device keeps it: written where there are no notes, so that every version of
+ *               the notebook opens it
+ *   version 2   the same with the reader’s notes
+ */
 
 import type { Design } from '../box/design/design.ts';
 import { shownSize, sides } from '../box/design/shown-size.ts';
 import type { Box } from '../box/subjects/inputs.ts';
 import { format, type RulerPair } from '../units/index.ts';
-import { type Decoded, decodeStore, encodeStore } from './codec.ts';
+import { type Decoded, decodeStore, encodeStore, readBox } from './codec.ts';
+import { type Notes, readNotes } from './notes.ts';
 
-/** A design is a few kilobytes; anything larger is something else. */
-const longestFile = 200_000;
+/** A design is a few kilobytes, and notes are as long as their reader writes; anything larger is something else. */
+const longestFile = 2_000_000;
+const withNotes = 2;
 
 /** The text of a design file. */
-export const writeFile = (box: Box): string =>
-  `${JSON.stringify(JSON.parse(encodeStore(box)), undefined, 2)}\n`;
+export function writeFile(box: Box, notes: Notes = {}): string {
+  const kept: object = JSON.parse(encodeStore(box));
+  const all = Object.keys(notes).length > 0 ? { ...kept, version: withNotes, notes } : kept;
+  return `${JSON.stringify(all, undefined, 2)}\n`;
+}
+
+export type OpenedFile = Decoded & { readonly notes: Notes };
+
+const recordOf = (text: string): Record<string, unknown> => {
+  try {
+    const claimed: unknown = JSON.parse(text);
+    return typeof claimed === 'object' && claimed !== null ? { ...claimed } : {};
+  } catch {
+    return {};
+  }
+};
 
 /** Reads a design file; anything else is refused with a message. */
-export async function readFile(file: Blob): Promise<Decoded> {
-  if (file.size > longestFile) return { ok: false, message: 'This file is too large to be a design.' };
-  const decoded = decodeStore(await file.text());
+export async function readFile(file: Blob): Promise<OpenedFile> {
+  const refused = (message: string): OpenedFile => ({ ok: false, message, notes: {} });
+  if (file.size > longestFile) return refused('This file is too large to be a design.');
+  const text = await file.text();
+  const claimed = recordOf(text);
+  if (claimed.notebook !== undefined)
+    return refused('This file holds a whole notebook. Bring it in on the page “My notebook”.');
+  const decoded = claimed.version === withNotes ? readBox(claimed.box) : decodeStore(text);
   return decoded.ok
-    ? decoded
-    : { ok: false, message: decoded.message.replace('box kept on this device', 'box in this file') };
+    ? { ...decoded, notes: readNotes(claimed.notes) }
+    : refused(decoded.message.replace('box kept on this device', 'box in this file'));
 }
 
 /** A file name from the name of the box: letters, digits and hyphens. */

@@ -4,7 +4,8 @@
  */
 import { signal } from '@preact/signals';
 
-const prefix = 'rule-and-reason.';
+/** Before every key in the store of this site. */
+export const prefix = 'rule-and-reason.';
 
 /** Whether the last attempt to keep something worked. */
 export const isSaving = signal(true);
@@ -30,9 +31,12 @@ export function load(key: string): string | undefined {
   }
 }
 
-/** Calls back when another tab has kept something under this key. */
+/**
+ * Calls back when another tab has kept something under this key, or when all was brought in or erased on this page. What
+ * was erased is an empty text.
+ */
 export function onOtherTab(key: string, follow: (text: string) => void): void {
   addEventListener('storage', (event) => {
-    if (event.key === prefix + key && event.newValue !== null) follow(event.newValue);
+    if (event.key === prefix + key) follow(event.newValue ?? '');
   });
 }

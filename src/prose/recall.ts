@@ -1,4 +1,7 @@
-/** Which three questions a lesson asks again: one each from the lessons before it, the latest first. */
+/**
+ * Which three questions are built into a lesson and printed, the same for everybody: one each from the lessons before it, the
+ * latest first. A reader's own are chosen on their device, by `notebook/recall`.
+ */
 
 interface Question {
   ask: string;

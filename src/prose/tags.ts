@@ -9,7 +9,6 @@ import Limits from './Limits.astro';
 import More from './More.astro';
 import MyBoxPart from './MyBoxPart.astro';
 import NewNumbers from './NewNumbers.astro';
-import Recall from './Recall.astro';
 import RuleCard from './RuleCard.astro';
 import Size from './Size.astro';
 import Step from './Step.astro';
@@ -26,7 +25,6 @@ export const tags = {
   More,
   MyBoxPart,
   NewNumbers,
-  Recall,
   RuleCard,
   Size,
   Step,

@@ -48,9 +48,10 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
   figures: [/^parts\//, /^plot\//, /^(?!(box|template|views)\/)\w+\//, /^box\//, /^(template|views)\//],
   widgets: [
     /^kit\//,
+    /^beside\//,
     /^(lesson|rule|verdicts)\//,
     /^(subjects|finder|woods|exercises|scratch|frame|home|my-box|ask)\//,
-    /^(build-sheet|class)\//,
+    /^(build-sheet|class|notebook)\//,
   ],
 };
 

@@ -1,4 +1,5 @@
 /** From everything a way leads on: lessons to rules and back, words, cautions and sources to where they are used. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { cautionNames, cautions } from '../../src/box/work/cautions.ts';
 import { relations } from '../../src/calc/index.ts';
@@ -83,7 +84,7 @@ const physics = ['heard', 'open'].flatMap((name) =>
 /** A source whose tables are in content/data says which. */
 const ofTables = (id: string) => tableOf<unknown>(`sources/${id}.yaml`).keys !== undefined;
 
-test('each source is cited by a rule, a lesson, a formula, a table or a caution, or is background', () => {
+test('each source is cited by a rule, a lesson, a formula, a table, a caution or the notebook, or is background', () => {
   const cited = new Set([
     ...rules.flatMap(({ data, body }) => [...(data.sources ?? []), ...citedIn(body)]),
     ...lessons.flatMap(({ data, body }) => [
@@ -94,6 +95,7 @@ test('each source is cited by a rule, a lesson, a formula, a table or a caution,
     ...Object.values(cautions).flatMap(({ sources }) => sources),
     ...physics.flatMap(({ sources = [] }) => sources),
     ...sourceIds.filter((id) => ofTables(id)),
+    ...citedIn(readFileSync(new URL('../../src/pages/notebook/index.astro', import.meta.url), 'utf8')),
   ]);
   expect(sourceIds.filter((id) => !cited.has(id))).toEqual(Object.keys(background));
 });

@@ -22,7 +22,7 @@ const fromTheStart = new Set(namesIn(/\bfrom\s*[`'"]\.\/([^`'"]+)[`'"]/g));
 /** Every file that some script fetches late. */
 const late = [
   ...new Set(fetched.filter((name) => !fromTheStart.has(name))),
-  ...readdirSync(dist).filter((name) => /^(relations|ask|rules)-/.test(name)),
+  ...readdirSync(dist).filter((name) => /^(relations|ask|rules|notebook)-/.test(name)),
 ].sort();
 
 /** Keeps the late files from a page until they are given back. @returns their names, as far as they were asked for */
@@ -224,6 +224,30 @@ test('every file that is fetched late has a step that says so when it is missing
     await field.press('Enter');
     await expect(page.locator('.cell-result').first()).toContainText('25.4');
     await expect(page.getByRole('alert')).toHaveCount(0);
+  });
+
+  await test.step('the questions before a lesson, what writes a note, and what takes the notebook along', async () => {
+    giveBack = await keepBack(page, asked);
+    await open(page, 'lessons/proportion/');
+    const fold = page.locator('details.recalls');
+    await fold.locator('> summary').click();
+    await expect(fold.getByRole('status')).toContainText('could not be fetched');
+    await expect(fold.locator('ol.recall > li')).toHaveCount(3);
+    const note = page.locator('.my-note').first();
+    await note.getByRole('button').click();
+    await expect(note.getByRole('alert')).toContainText('could not be fetched');
+    await giveBack();
+    await fold.locator('> summary').click();
+    await fold.locator('> summary').click();
+    await expect(fold.getByRole('button', { name: 'check' })).toBeVisible();
+    await note.getByRole('button').click();
+    await expect(note.getByRole('textbox')).toBeFocused();
+    giveBack = await keepBack(page, asked);
+    await open(page, 'notebook/');
+    await expect(page.getByText('What takes your notebook along could not be fetched')).toBeVisible();
+    await giveBack();
+    await page.getByRole('button', { name: 'try again' }).click();
+    await expect(page.getByRole('button', { name: 'erase everything' })).toBeVisible();
   });
 
   await test.step('what else moves the lid of the front page’s guess', async () => {

@@ -9,7 +9,7 @@ import {
   encodeCellsLink,
   writeCells,
 } from './cells.ts';
-import { cellsNow, isUsed, key, put, scratch, scratchSays, withIds } from './kept.ts';
+import { blank, cellsNow, isUsed, key, put, scratch, scratchSays, withIds } from './kept.ts';
 
 /** What stood here before a link or a file took its place. */
 const keyBefore = 'scratch.before';
@@ -37,6 +37,7 @@ export function loadScratch(): void {
   openLink();
   addEventListener('hashchange', openLink);
   onOtherTab(key, (changed) => {
+    if (changed === '') scratch.value = withIds([blank]);
     const decoded = decodeCells(changed, 'kept on this device');
     if (decoded.ok && JSON.stringify(decoded.cells) !== JSON.stringify(cellsNow()))
       scratch.value = withIds(decoded.cells);

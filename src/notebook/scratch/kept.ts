@@ -15,7 +15,8 @@ export interface KeptCell {
 let lastId = 0;
 export const withIds = (cells: readonly Cell[]): readonly KeptCell[] =>
   cells.map((cell) => ({ id: ++lastId, cell }));
-const blank: Cell = { type: 'sum', text: '' };
+/** What a sheet begins with. */
+export const blank: Cell = { type: 'sum', text: '' };
 
 export const scratch = signal<readonly KeptCell[]>([{ id: 0, cell: blank }]);
 /** The cell taken out last, with its place: it can be put back. */

@@ -36,6 +36,16 @@ export const pages: readonly Entry[] = [
     'change the box',
   ),
   page(
+    'notebook/',
+    'My notebook',
+    'What is due today, your progress, notes and tries; all of it as a file, brought in or erased.',
+    'my notes',
+    'my progress',
+    'export everything',
+    'erase everything',
+    'flash cards',
+  ),
+  page(
     'scratch/',
     'Scratch cells',
     'Work out what you like, with units and the numbers of your box.',

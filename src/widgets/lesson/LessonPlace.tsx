@@ -1,10 +1,12 @@
 /**
  * The contents of a lesson as a rule with one division a step: where the reader is, what is done, the way back. On a narrow
- * screen a bar at the foot of the screen, which opens the list upward. It also marks the steps of the page as done.
+ * screen a bar at the foot of the screen, which opens the list upward. It also marks the steps of the page as done, and wakes what stands
+ * of the reader's notebook beside them: a script of its own would be one more request.
  */
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { finish, loadProgress, progress, reach, reopen, startOver } from '../../notebook/progress.ts';
+import { wakeNotebook } from '../beside/at-hand.ts';
 import { useHere } from './use-here.ts';
 
 interface Props {
@@ -34,6 +36,7 @@ export default function LessonPlace({ lesson, steps }: Props) {
 
   useEffect(() => {
     loadProgress();
+    wakeNotebook();
     awake.value = true;
     const earlier = progress.peek()[lesson]?.at;
     if (earlier && earlier !== steps[0]?.id && !location.hash && scrollY < 200) cameTo.value = earlier;

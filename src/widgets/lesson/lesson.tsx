@@ -10,7 +10,6 @@ import type { GuessSpec } from './guess-spec.ts';
 import { Lab } from './Lab.tsx';
 import type { LabSpec, SharingLabSpec } from './lab-spec.ts';
 import { PutInMyBox, type Props as PutInMyBoxProps } from './PutInMyBox.tsx';
-import { type Props as RecallProps, RecallQuestion } from './RecallQuestion.tsx';
 
 export interface Lesson {
   readonly labs: Readonly<Record<string, LabSpec | SharingLabSpec>>;
@@ -24,7 +23,6 @@ export type IslandProps =
   | { as: 'lab'; name: string; pins?: Partial<Box> | undefined }
   | { as: 'guess card'; id: string }
   | ({ as: 'exercise' } & ExerciseProps)
-  | ({ as: 'recall' } & RecallProps)
   | ({ as: 'my box' } & PutInMyBoxProps);
 
 /** The component that Astro wakes for every tag of a lesson. */
@@ -42,8 +40,6 @@ export const islandOf =
         return <GuessCard id={props.id} spec={guesses[props.id]!} model={model} />;
       case 'exercise':
         return <Exercise model={model} {...props} />;
-      case 'recall':
-        return <RecallQuestion {...props} />;
       case 'my box':
         return <PutInMyBox model={model} {...props} />;
     }

@@ -1,6 +1,8 @@
 /** The box as a link or a file, and a file as the box. */
+import { useEffect } from 'preact/hooks';
 import { change, currentBox, linkToBox } from '../../notebook/current.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
+import { addNotes, loadNotes, notes } from '../../notebook/notes.ts';
 import { useCopiedLink } from '../kit/use-copied-link.ts';
 import { download } from './download.ts';
 
@@ -10,6 +12,8 @@ export function Share() {
     copied: 'The link is copied. It holds the whole box.',
     tooLong: 'This box is too long for a link, with all its things and reasons: save it as a file.',
   });
+  useEffect(loadNotes, []);
+  const many = Object.keys(notes.value).length;
   const openFile = async (file: File | undefined) => {
     if (!file) return;
     const decoded = await readFile(file);
@@ -18,10 +22,15 @@ export function Share() {
       return;
     }
     change(decoded.box);
-    said.value =
-      decoded.dropped.length > 0
-        ? `${decoded.box.name} is open. Some of the file could not be used and is as in the example: ${decoded.dropped.join(', ')}.`
-        : `${decoded.box.name} is open.`;
+    const came = addNotes(decoded.notes);
+    said.value = [
+      `${decoded.box.name} is open.`,
+      decoded.dropped.length > 0 &&
+        `Some of the file could not be used and is as in the example: ${decoded.dropped.join(', ')}.`,
+      came > 0 && `${came === 1 ? 'A note' : `${came} notes`} came with it and stand beside your own.`,
+    ]
+      .filter(Boolean)
+      .join(' ');
   };
   return (
     <>
@@ -32,7 +41,7 @@ export function Share() {
         <button
           type="button"
           class="quiet"
-          onClick={() => download(fileNameOf(box, 'json'), 'application/json', writeFile(box))}
+          onClick={() => download(fileNameOf(box, 'json'), 'application/json', writeFile(box, notes.value))}
         >
           save as a file
         </button>{' '}
@@ -48,6 +57,11 @@ export function Share() {
           />
         </label>
       </p>
+      {many > 0 && (
+        <p class="help">
+          The file takes your {many === 1 ? 'note' : `${many} notes`} along; a link does not.
+        </p>
+      )}
       <p role="status">{said.value}</p>
       {shown.value && <textarea readOnly rows={3} aria-label="link to this box" value={shown.value} />}
     </>
