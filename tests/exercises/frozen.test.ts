@@ -149,7 +149,7 @@ const frozen = [
   ['e20', '7b', 1, 'mm', { before: 5, after: 8.5, sag: 1.3 }, [0.2646, 34.6021]],
   ['e20', 'Évening class', 30, 'inch', { before: 4.7625, after: 9.525, sag: 0.7112 }, [0.0889, 25]],
   ['e21', '7b', 1, 'mm', { height: 65, lid: 21, kerf: 1 }, [66, 44]],
-  ['e21', 'Évening class', 30, 'inch', { height: 127, lid: 34.925, kerf: 1.5875 }, [128.5875, 92.075]],
+  ['e21', 'Évening class', 30, 'inch', { height: 127, lid: 38.1, kerf: 1.5875 }, [128.5875, 88.9]],
   ['e22', '7b', 1, 'mm', { fingers: 7, spread: 9, steps: 8, each: 20, open: 15 }, [24, 6.2667, 'begin']],
   [
     'e22',

@@ -4,6 +4,7 @@
  */
 
 import { fieldUnit, type UnitSystem } from '../../units/index.ts';
+import { parse } from '../../units/parse.ts';
 import { type Asked, type Exercise, type Task, write } from './exercise.ts';
 import { choiceAt, type KeyNote, Notes } from './key-notes.ts';
 import { askedOf } from './task.ts';
@@ -57,14 +58,15 @@ function cellOf(asked: Asked, slips: readonly string[], system: UnitSystem): Key
     return { answer, choice: choiceAt(asked.options.findIndex(({ id }) => id === asked.key)), slips: [] };
   const value = (id: string) => {
     const slip = asked.mistakes.find((one) => one.id === id);
+    if (!slip) return '';
+    const { kind, as } = asked.print;
+    const written = write(slip.value, { ...asked.print, unit: false }, system);
+    const exact = () => write(slip.value, { kind, as: 'exact', unit: false }, system);
     // The mark of the rule beside it would be in the way: only the number, as in the answer.
-    return slip
-      ? write(
-          slip.value,
-          { ...asked.print, ...(asked.print.as === 'fine' && { as: 'exact' }), unit: false },
-          system,
-        )
-      : '';
+    if (as === 'fine') return exact();
+    // A mark of the rule that is no longer the slip is no help.
+    const read = kind === 'length' && parse(written, kind, system);
+    return read && read.ok && Math.abs(read.value - slip.value) > asked.within + 1e-9 ? exact() : written;
   };
   return { answer, choice: '', slips: slips.map(value) };
 }

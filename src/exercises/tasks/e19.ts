@@ -77,7 +77,7 @@ export const e19 = exercise({
         ask(['oneEdge', 'Multiply the error of a step by the steps.', `${i} × ${w(error, exact)}`], {
           label: 'off at the far edge',
           key: off(i),
-          within: native(system, 0.006, 0.0004),
+          within: native(system, 0.006, 0.0005),
           print: exact,
           mistakes: [
             slip(

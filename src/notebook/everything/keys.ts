@@ -55,6 +55,7 @@ const listed = {
   notes: { name: 'notes', count: (text) => sizeOf(decodeNotes(text)), merge: mergeOwnNotes },
   'exercise-member': { name: 'your class and number', merge: ownStays },
   'exercise-tries': { name: 'tries of exercises', count: entries(), merge: mergeTries },
+  sheets: { name: 'what you chose for the sheets of a class', merge: ownStays },
   scratch: { name: 'scratch cells', count: cells, merge: mergeCells },
   'scratch.before': { name: 'scratch cells from before', count: cells, merge: ownStays },
   'scratch.damaged': { name: 'scratch cells that could not be read', merge: ownStays },
