@@ -65,8 +65,9 @@ function cellOf(asked: Asked, slips: readonly string[], system: UnitSystem): Key
     // The mark of the rule beside it would be in the way: only the number, as in the answer.
     if (as === 'fine') return exact();
     // A mark of the rule that is no longer the slip is no help.
-    const read = kind === 'length' && parse(written, kind, system);
-    return read && read.ok && Math.abs(read.value - slip.value) > asked.within + 1e-9 ? exact() : written;
+    const read = parse(written, kind, system);
+    const isOff = read.ok && Math.abs(read.value - slip.value) > asked.within + 1e-9;
+    return kind === 'length' && isOff ? exact() : written;
   };
   return { answer, choice: '', slips: slips.map(value) };
 }
