@@ -48,7 +48,7 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
   figures: [/^parts\//, /^plot\//, /^(?!(box|template|views)\/)\w+\//, /^box\//, /^(template|views)\//],
   widgets: [
     /^kit\//,
-    /^(lesson|rule|verdicts)\//,
+    /^(lesson|rule|verdicts|wall)\//,
     /^(subjects|finder|woods|exercises|scratch|frame|home|my-box|ask)\//,
     /^(build-sheet|class)\//,
   ],

@@ -4,26 +4,9 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { currentBox, linkToBox } from '../../notebook/current.ts';
 import { href } from '../kit/href.ts';
+import { DrawnCode, useCode } from '../kit/LinkCode.tsx';
 
 const tooLong = 'too long';
-
-interface Code {
-  readonly size: number;
-  readonly path: string;
-}
-
-/** Dark squares as one path; neighbors of a row as one stretch. */
-function pathOf(rows: readonly (readonly boolean[])[]): string {
-  return rows
-    .flatMap((row, y) =>
-      row.map((dark, x) => {
-        if (!dark || row[x - 1]) return '';
-        const end = row.indexOf(false, x);
-        return `M${x} ${y}h${(end < 0 ? row.length : end) - x}v1H${x}z`;
-      }),
-    )
-    .join('');
-}
 
 /** The link to the current box; empty until the page is awake, because only then its address is known, and 'too long' where there can be none. */
 function useLink(): string {
@@ -40,31 +23,7 @@ const isShort = (link: string) => link.length <= 120;
 
 export function LinkCode() {
   const link = useLink();
-  const code = useSignal<Code | 'too long' | 'not fetched' | undefined>(undefined);
-  useEffect(() => {
-    let current = true;
-    // The code of the box before must not stand beside the link of this one.
-    code.value = link === tooLong ? tooLong : undefined;
-    if (link && link !== tooLong)
-      import('uqr').then(
-        ({ encode }) => {
-          if (!current) return;
-          try {
-            const { data, size } = encode(link, { ecc: 'M', border: 4 });
-            code.value = { size, path: pathOf(data) };
-          } catch {
-            code.value = 'too long';
-          }
-        },
-        () => {
-          if (current) code.value = 'not fetched';
-        },
-      );
-    return () => {
-      current = false;
-    };
-  }, [link]);
-  const made = code.value;
+  const made = useCode(link === tooLong ? undefined : link) ?? (link === tooLong ? tooLong : undefined);
   if (made === undefined) return null;
   if (made === 'not fetched')
     return (
@@ -82,16 +41,7 @@ export function LinkCode() {
     );
   return (
     <div class="link-code">
-      <svg
-        class="qr"
-        role="img"
-        aria-label="QR code of the link to this box"
-        viewBox={`0 0 ${made.size} ${made.size}`}
-        shape-rendering="crispEdges"
-      >
-        <rect class="qr-paper" width={made.size} height={made.size} />
-        <path class="qr-ink" d={made.path} />
-      </svg>
+      <DrawnCode code={made} label="QR code of the link to this box" />
       <p>
         Opens this box again, with every input.{' '}
         {isShort(link) ? <LinkItself link={link} /> : 'The link stands in full at the end.'}

@@ -1,0 +1,155 @@
+/**
+ * How a figure fills the wall. Its drawings are placed in the largest room there is, beside what goes with them or above it,
+ * and their text is brought to the least size that can be read from the back row; what does not fit beside it then is
+ * left out, the least needed first. Nothing is drawn anew: a drawing is laid out for a phone, and a wall is a large phone.
+ */
+import { readingSize } from './reading-size.ts';
+
+/** What is left out, in this order, where there is no room. */
+const spared = ['nothing', 'rows', 'second control', 'question'] as const;
+
+interface Layout {
+  /** Width of the column beside the drawings, in heights of the text; 0: below them. */
+  readonly beside: number;
+  readonly spare: number;
+}
+/** Narrow enough for a square drawing with readable text on 1024 x 768, and wider where there is more room. */
+const columns = [9.3, 10.5, 12, 14, 17, 21, 26, 0];
+const layouts: readonly Layout[] = spared.flatMap((_, spare) => columns.map((beside) => ({ beside, spare })));
+
+const pad = 10;
+const styled = new Set<HTMLElement | SVGElement>();
+const names = [
+  'position',
+  'left',
+  'top',
+  'width',
+  'height',
+  'max-height',
+  '--wall-text',
+  'grid-template-columns',
+];
+function style(element: HTMLElement | SVGElement, values: Record<string, string>): void {
+  styled.add(element);
+  for (const [name, value] of Object.entries(values)) element.style.setProperty(name, value, 'important');
+}
+
+const isSeen = (element: Element) => element.getClientRects().length > 0;
+const aspectOf = (drawing: SVGSVGElement) => drawing.viewBox.baseVal.width / drawing.viewBox.baseVal.height;
+
+interface Parts {
+  /** Drawings above one another, each with what is laid over it. */
+  readonly sheets: readonly { readonly element: HTMLElement | SVGElement; readonly aspect: number }[];
+  /** Outcomes to pick from, below them. */
+  readonly outcomes: HTMLElement | null;
+  readonly drawings: readonly SVGSVGElement[];
+}
+function partsOf(figure: HTMLElement): Parts {
+  const outcomes = figure.querySelector<HTMLElement>('.outcomes');
+  const drawings = [...figure.querySelectorAll<SVGSVGElement>('svg.drawing')].filter(isSeen);
+  const sheets = drawings
+    .filter((drawing) => !outcomes?.contains(drawing))
+    .map((drawing) => ({
+      element: drawing.closest<HTMLElement>('.guess-sheet, .log-sheet') ?? drawing,
+      aspect: aspectOf(drawing),
+    }));
+  return { sheets, outcomes, drawings };
+}
+
+/** Puts the drawings into so much room, from the upper left corner of the screen. */
+function place({ sheets, outcomes }: Parts, width: number, height: number): void {
+  const slope = sheets.reduce((sum, { aspect }) => sum + 1 / aspect, 0);
+  const forSheets = outcomes ? (sheets.length > 0 ? height * 0.42 : 0) : height;
+  const wide = slope > 0 ? Math.min(width, (forSheets - pad * (sheets.length - 1)) / slope) : 0;
+  let top = outcomes ? pad : pad + Math.max(0, (height - wide * slope) / 2);
+  for (const { element, aspect } of sheets) {
+    style(element, {
+      position: 'fixed',
+      left: `${pad + (width - wide) / 2}px`,
+      top: `${top}px`,
+      width: `${wide}px`,
+      height: `${wide / aspect}px`,
+      'max-height': 'none',
+    });
+    top += wide / aspect + pad;
+  }
+  if (!outcomes) return;
+  const count = outcomes.querySelectorAll('.outcome').length;
+  const across = count === 4 && sheets.length === 0 ? 2 : count;
+  style(outcomes, {
+    position: 'fixed',
+    left: `${pad}px`,
+    top: `${top}px`,
+    width: `${width}px`,
+    height: `${height + pad - top}px`,
+    'grid-template-columns': `repeat(${across}, minmax(0, 1fr))`,
+  });
+}
+
+/** Height of a label on the screen as it is drawn for a phone, px: the smallest of the drawings. */
+const heightOfText = (drawing: SVGSVGElement) =>
+  (drawing.querySelector('text:not(.spoken > *)')
+    ? Number.parseFloat(drawing.style.fontSize)
+    : Number.POSITIVE_INFINITY) * (drawing.getScreenCTM()?.a ?? 1);
+
+interface Fitted {
+  readonly text: number;
+  readonly isWhole: boolean;
+}
+function tryOut(figure: HTMLElement, { beside, spare }: Layout): Fitted {
+  const text = readingSize(innerWidth, innerHeight);
+  figure.dataset.beside = beside > 0 ? 'yes' : 'no';
+  figure.dataset.spared = spared.slice(1, spare + 1).join(' ');
+  const column = beside * text;
+  figure.style.setProperty('--column', `${column}px`);
+  const parts = partsOf(figure);
+  if (column > innerWidth * 0.62) return { text: 0, isWhole: false };
+  place(parts, innerWidth - column - 2 * pad, innerHeight - 2 * pad - (beside > 0 ? 0 : figure.offsetHeight));
+  const smallest = Math.min(...parts.drawings.map(heightOfText));
+  const { outcomes } = parts;
+  const overflows = (box: HTMLElement) =>
+    box.scrollHeight > box.clientHeight + 1 || box.scrollWidth > box.clientWidth + 1;
+  const isWhole =
+    (beside > 0 ? !overflows(figure) : figure.offsetHeight < innerHeight * 0.6) &&
+    !(
+      outcomes &&
+      (overflows(outcomes) || [...outcomes.querySelectorAll<HTMLElement>('.outcome')].some(overflows))
+    );
+  return { text: smallest, isWhole };
+}
+
+/** How far text may outgrow the place that a drawing has for it, before something else is left out instead. */
+const stretch = 1.06;
+
+/** Fits a figure to the screen. @param last the layout before, kept while it fits: a slider must not move the drawing */
+export function fitToWall(figure: HTMLElement, last?: Layout): Layout {
+  const least = readingSize(innerWidth, innerHeight);
+  const good = ({ text, isWhole }: Fitted) => isWhole && text * stretch >= least;
+  let best = last;
+  if (!last || !good(tryOut(figure, last))) {
+    let most = -1;
+    for (const layout of layouts) {
+      // What is left out now costs more than a somewhat larger drawing.
+      if (best && layout.spare > best.spare && most * stretch >= least) break;
+      const found = tryOut(figure, layout);
+      if (found.isWhole && Math.min(found.text, 2 * least) > most + 0.5) {
+        most = Math.min(found.text, 2 * least);
+        best = layout;
+      }
+    }
+    best ??= layouts.at(-2)!;
+    tryOut(figure, best);
+  }
+  for (const drawing of partsOf(figure).drawings)
+    style(drawing, { '--wall-text': String(Math.max(1, least / heightOfText(drawing))) });
+  return best!;
+}
+
+/** Takes every place back. */
+export function unfit(figure: HTMLElement): void {
+  for (const element of styled) for (const name of names) element.style.removeProperty(name);
+  styled.clear();
+  delete figure.dataset.beside;
+  delete figure.dataset.spared;
+  figure.style.removeProperty('--column');
+}
