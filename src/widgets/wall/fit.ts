@@ -59,7 +59,10 @@ function partsOf(figure: HTMLElement): Parts {
 /** Puts the drawings into so much room, from the upper left corner of the screen. */
 function place({ sheets, outcomes }: Parts, width: number, height: number): void {
   const slope = sheets.reduce((sum, { aspect }) => sum + 1 / aspect, 0);
-  const forSheets = outcomes ? (sheets.length > 0 ? height * 0.42 : 0) : height;
+  // Above outcomes: as much as its text needs, and no more than half.
+  const forSheets = outcomes
+    ? Math.min(height * 0.52, Math.max(height * 0.4, ((slope * least()) / 13) * 350))
+    : height;
   const wide = slope > 0 ? Math.min(width, (forSheets - pad * (sheets.length - 1)) / slope) : 0;
   let top = outcomes ? pad : pad + Math.max(0, (height - wide * slope) / 2);
   for (const { element, aspect } of sheets) {
@@ -74,33 +77,52 @@ function place({ sheets, outcomes }: Parts, width: number, height: number): void
     top += wide / aspect + pad;
   }
   if (!outcomes) return;
+  const drawn = outcomes.querySelectorAll<SVGSVGElement>('svg.drawing');
   const count = outcomes.querySelectorAll('.outcome').length;
-  const across = count === 4 && sheets.length === 0 ? 2 : count;
+  const high = height + pad - top;
+  const aspect = aspectOf(drawn[0]!);
+  /** Side by side, with the words below; two by two; or one below the other, with the words beside. */
+  const ways = [1, 2, count]
+    .filter((across) => count % across === 0)
+    .map((across) => {
+      const [w, h] = [width / across - 3 * pad, (high * across) / count - 3 * pad];
+      const wide =
+        across === 1
+          ? Math.min(w * besideWords, h * aspect)
+          : Math.min(w, (h - linesBelow * least()) * aspect);
+      return { across, wide };
+    });
+  const { across } = ways.reduce((best, way) => (way.wide > best.wide ? way : best));
+  outcomes.toggleAttribute('data-rows', across === 1);
   style(outcomes, {
     position: 'fixed',
     left: `${pad}px`,
     top: `${top}px`,
     width: `${width}px`,
-    height: `${height + pad - top}px`,
+    height: `${high}px`,
     'grid-template-columns': `repeat(${across}, minmax(0, 1fr))`,
   });
 }
+/** Share of an outcome's width for its drawing, with its words beside it; as in `wall.css`. */
+const besideWords = 0.58;
+/** Lines of words, tags and hands below an outcome's drawing. */
+const linesBelow = 4.5;
+const least = () => readingSize(innerWidth, innerHeight);
 
-/** Height of a label on the screen as it is drawn for a phone, px: the smallest of the drawings. */
+/** Height of a label on the screen as it is drawn for a phone, px; of a drawing without any, a tenth of its width counts. */
 const heightOfText = (drawing: SVGSVGElement) =>
   (drawing.querySelector('text:not(.spoken > *)')
     ? Number.parseFloat(drawing.style.fontSize)
-    : Number.POSITIVE_INFINITY) * (drawing.getScreenCTM()?.a ?? 1);
+    : drawing.viewBox.baseVal.width / 10) * (drawing.getScreenCTM()?.a ?? 1);
 
 interface Fitted {
   readonly text: number;
   readonly isWhole: boolean;
 }
 function tryOut(figure: HTMLElement, { beside, spare }: Layout): Fitted {
-  const text = readingSize(innerWidth, innerHeight);
   figure.dataset.beside = beside > 0 ? 'yes' : 'no';
   figure.dataset.spared = spared.slice(1, spare + 1).join(' ');
-  const column = beside * text;
+  const column = beside * least();
   figure.style.setProperty('--column', `${column}px`);
   const parts = partsOf(figure);
   if (column > innerWidth * 0.62) return { text: 0, isWhole: false };
@@ -123,17 +145,16 @@ const stretch = 1.06;
 
 /** Fits a figure to the screen. @param last the layout before, kept while it fits: a slider must not move the drawing */
 export function fitToWall(figure: HTMLElement, last?: Layout): Layout {
-  const least = readingSize(innerWidth, innerHeight);
-  const good = ({ text, isWhole }: Fitted) => isWhole && text * stretch >= least;
+  const good = ({ text, isWhole }: Fitted) => isWhole && text * stretch >= least();
   let best = last;
   if (!last || !good(tryOut(figure, last))) {
     let most = -1;
     for (const layout of layouts) {
       // What is left out now costs more than a somewhat larger drawing.
-      if (best && layout.spare > best.spare && most * stretch >= least) break;
+      if (best && layout.spare > best.spare && most * stretch >= least()) break;
       const found = tryOut(figure, layout);
-      if (found.isWhole && Math.min(found.text, 2 * least) > most + 0.5) {
-        most = Math.min(found.text, 2 * least);
+      if (found.isWhole && Math.min(found.text, 2 * least()) > most + 0.5) {
+        most = Math.min(found.text, 2 * least());
         best = layout;
       }
     }
@@ -141,7 +162,7 @@ export function fitToWall(figure: HTMLElement, last?: Layout): Layout {
     tryOut(figure, best);
   }
   for (const drawing of partsOf(figure).drawings)
-    style(drawing, { '--wall-text': String(Math.max(1, least / heightOfText(drawing))) });
+    style(drawing, { '--wall-text': String(Math.max(1, least() / heightOfText(drawing))) });
   return best!;
 }
 
@@ -149,6 +170,7 @@ export function fitToWall(figure: HTMLElement, last?: Layout): Layout {
 export function unfit(figure: HTMLElement): void {
   for (const element of styled) for (const name of names) element.style.removeProperty(name);
   styled.clear();
+  figure.querySelector('.outcomes')?.removeAttribute('data-rows');
   delete figure.dataset.beside;
   delete figure.dataset.spared;
   figure.style.removeProperty('--column');
