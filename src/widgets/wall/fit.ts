@@ -60,21 +60,33 @@ function partsOf(figure: HTMLElement): Parts {
 function place({ sheets, outcomes }: Parts, width: number, height: number): void {
   const slope = sheets.reduce((sum, { aspect }) => sum + 1 / aspect, 0);
   // Above outcomes: as much as its text needs, and no more than half.
-  const forSheets = outcomes
-    ? Math.min(height * 0.52, Math.max(height * 0.4, ((slope * least()) / 13) * 350))
-    : height;
-  const wide = slope > 0 ? Math.min(width, (forSheets - pad * (sheets.length - 1)) / slope) : 0;
-  let top = outcomes ? pad : pad + Math.max(0, (height - wide * slope) / 2);
+  const forSheets = outcomes ? Math.min(height * 0.52, Math.max(height * 0.4, slope * readable())) : height;
+  const uniform = slope > 0 ? Math.min(width, (forSheets - pad * (sheets.length - 1)) / slope) : 0;
+  /** Of several the flat ones get what their words need, and the tallest what is left. */
+  const tallest = Math.min(...sheets.map(({ aspect }) => aspect));
+  const flat = Math.min(width, Math.max(uniform, readable()));
+  const left = sheets.reduce(
+    (rest, { aspect }) => rest - pad - (aspect > tallest ? flat / aspect : 0),
+    forSheets + pad,
+  );
+  const [wide, tall] =
+    left * tallest > uniform * 0.6 ? [flat, Math.min(width, left * tallest)] : [uniform, uniform];
+  const used = sheets.reduce(
+    (sum, { aspect }) => sum + (aspect > tallest ? wide : tall) / aspect + pad,
+    -pad,
+  );
+  let top = outcomes ? pad : pad + Math.max(0, (height - used) / 2);
   for (const { element, aspect } of sheets) {
+    const own = aspect > tallest ? wide : tall;
     style(element, {
       position: 'fixed',
-      left: `${pad + (width - wide) / 2}px`,
+      left: `${pad + (width - own) / 2}px`,
       top: `${top}px`,
-      width: `${wide}px`,
-      height: `${wide / aspect}px`,
+      width: `${own}px`,
+      height: `${own / aspect}px`,
       'max-height': 'none',
     });
-    top += wide / aspect + pad;
+    top += own / aspect + pad;
   }
   if (!outcomes) return;
   const drawn = outcomes.querySelectorAll<SVGSVGElement>('svg.drawing');
@@ -108,6 +120,8 @@ const besideWords = 0.58;
 /** Lines of words, tags and hands below an outcome's drawing. */
 const linesBelow = 4.5;
 const least = () => readingSize(innerWidth, innerHeight);
+/** Width of a drawing whose text, laid out for a phone (`figures/parts/Drawing.tsx`), is as high as it must be here, px. */
+const readable = () => (least() / 13) * 350;
 
 /** Height of a label on the screen as it is drawn for a phone, px; of a drawing without any, a tenth of its width counts. */
 const heightOfText = (drawing: SVGSVGElement) =>
