@@ -45,13 +45,13 @@ export function showAlone({ figure }: Slide): void {
     for (const other of around.children)
       if (other !== at && !other.matches(kept)) other.setAttribute(off, '');
     if (around === document.body) break;
-    around.setAttribute(way, '');
-    if (around instanceof HTMLDetailsElement && !around.open) {
-      around.open = true;
-      around.setAttribute(way, 'closed');
-    }
+    around.setAttribute(way, around instanceof HTMLDetailsElement && !around.open ? 'closed' : '');
   }
+  for (const fold of foldsOnWay()) fold.open = true;
 }
+
+/** What the figure lies folded in. A guess folds its reason by itself, so it is to be watched. */
+export const foldsOnWay = () => document.querySelectorAll<HTMLDetailsElement>(`details[${way}]`);
 
 /** Gives the page back. */
 export function showAll(): void {

@@ -10,7 +10,7 @@ import { fitToWall, unfit } from './fit.ts';
 import { type Acts, actOf } from './keys.ts';
 import { readingSize } from './reading-size.ts';
 import { dropScheme, setScheme } from './scheme.ts';
-import { type Slide, showAll, showAlone, slidesOfPage } from './slides.ts';
+import { foldsOnWay, type Slide, showAll, showAlone, slidesOfPage } from './slides.ts';
 import { type Standing, setStanding, standingOf } from './standing.ts';
 import { dropHands, isOpen, note, panel, place, slide } from './state.ts';
 import css from './wall.css?inline';
@@ -64,7 +64,9 @@ function show(next: Slide): void {
   next.figure.prepend(head);
   next.figure.append(foot);
   watcher.observe(next.figure, { childList: true, characterData: true, subtree: true });
-  watcher.observe(next.figure, { attributes: true, attributeFilter: ['data-state'] });
+  stateWatcher.observe(next.figure, { attributes: true, attributeFilter: ['data-state'] });
+  for (const fold of foldsOnWay())
+    stateWatcher.observe(fold, { attributes: true, attributeFilter: ['open'] });
   look();
   focus();
 }
@@ -72,6 +74,7 @@ function show(next: Slide): void {
 /** Takes a figure from the wall, back into its page. */
 function put({ figure }: Slide): void {
   watcher.disconnect();
+  stateWatcher.disconnect();
   unfit(figure);
   showAll();
   head.remove();
@@ -101,6 +104,10 @@ const again = () => {
   look();
 };
 const watcher = new MutationObserver(look);
+const stateWatcher = new MutationObserver(() => {
+  for (const fold of foldsOnWay()) if (!fold.open) fold.open = true;
+  look();
+});
 
 const isSet = (figure: Element) =>
   Boolean(figure.querySelector('.outcomes input:checked, .guess-field input:not([value=""])'));
