@@ -30,7 +30,14 @@ export function CodeOnWall({ slide }: { slide: Slide }) {
   const code = useCode(link);
   useEffect(() => root.current?.querySelector('button')?.focus(), []);
   return (
-    <div class="wall-code" role="dialog" aria-label="This figure on a phone" aria-modal="true" ref={root}>
+    <div
+      class="wall-code"
+      data-link={link}
+      role="dialog"
+      aria-label="This figure on a phone"
+      aria-modal="true"
+      ref={root}
+    >
       {code && typeof code === 'object' ? (
         <DrawnCode code={code} label="QR code of the link to this figure" />
       ) : (

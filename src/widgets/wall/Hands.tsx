@@ -2,7 +2,7 @@
  * A show of hands: a count for each outcome or range, and afterwards the counts as pencil bars beside the truth. Where
  * outcomes are drawn the bars stand in them (`wall.css`).
  */
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useEffect, useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { units } from '../../notebook/units.ts';
 import type { GuessSpec } from '../lesson/guess-spec.ts';
 import { inHands, nameOfRange, rangeOf, rangesOf } from './hands.ts';
@@ -36,12 +36,11 @@ export function Hands({ slide, spec, truth }: Props) {
     <dl class="wall-hands" aria-label="Show of hands">
       {namesOf(spec).map((name, at) => [
         <dt key={name} class={at === right ? 'is-true' : undefined}>
-          {at === right && '✓ '}
           {name}
         </dt>,
         <dd
           key={`${name}n`}
-          style={{ '--hands': `${((counts[at] ?? 0) / most) * 100}%` }}
+          style={{ '--hands': String((counts[at] ?? 0) / most) }}
           class={at === right ? 'is-true' : undefined}
         >
           <span>
@@ -67,7 +66,8 @@ function Count({
   const id = useId();
   const root = useRef<HTMLFormElement>(null);
   const field = (at: number) => root.current?.querySelectorAll('input')[at];
-  useEffect(() => field(0)?.focus(), []);
+  // At once: a count may be typed right after the key.
+  useLayoutEffect(() => field(0)?.focus(), []);
   return (
     <form
       class="wall-count"
@@ -116,7 +116,7 @@ function useBars({ figure }: Slide, spec: GuessSpec, counts: readonly number[], 
     for (const [at, outcome] of figure.querySelectorAll<HTMLElement>('.outcome:is(label)').entries()) {
       if (any) outcome.dataset.hands = inHands(counts[at] ?? 0);
       else delete outcome.dataset.hands;
-      outcome.style.setProperty('--hands', `${((counts[at] ?? 0) / most) * 100}%`);
+      outcome.style.setProperty('--hands', String((counts[at] ?? 0) / most));
     }
   }, [counts, most]);
 }

@@ -26,6 +26,7 @@ const names = [
   'width',
   'height',
   'max-height',
+  'max-width',
   '--wall-text',
   'grid-template-columns',
 ];
@@ -85,6 +86,7 @@ function place({ sheets, outcomes }: Parts, width: number, height: number): void
       width: `${own}px`,
       height: `${own / aspect}px`,
       'max-height': 'none',
+      'max-width': 'none',
     });
     top += own / aspect + pad;
   }

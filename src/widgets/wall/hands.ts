@@ -8,7 +8,7 @@ export interface Range {
 }
 
 /** No more ranges than a teacher can ask for one after the other. */
-const most = 5;
+const most = 7;
 
 /** Round widths from small to large: 1, 2 and 5 of every power of ten, or halvings of an inch. */
 const widths = (isInches: boolean) =>
@@ -17,7 +17,7 @@ const widths = (isInches: boolean) =>
     : Array.from({ length: 8 }, (_, power) => [1, 2, 5].map((times) => times * 10 ** (power - 3))).flat();
 
 /**
- * A scale in at most five ranges with round bounds; the last one ends where the scale does.
+ * A scale in a few ranges with round bounds; the last one ends where the scale does, and takes along less than half a range.
  * @param low lowest value of the scale, in the stored unit
  * @param high highest
  */
@@ -26,11 +26,11 @@ export function rangesOf(
   system: UnitSystem,
 ): readonly Range[] {
   const isInches = kind === 'length' && system === 'inch';
-  const width = widths(isInches).find((one) => (high - low) / one <= most + 1e-9) ?? (high - low) / most;
-  const count = Math.max(1, Math.ceil((high - low) / width - 1e-9));
+  const width = widths(isInches).find((one) => Math.round((high - low) / one) <= most) ?? (high - low) / most;
+  const count = Math.max(1, Math.round((high - low) / width + 1e-9));
   return Array.from({ length: count }, (_, at) => ({
     from: low + at * width,
-    to: Math.min(high, low + (at + 1) * width),
+    to: at === count - 1 ? high : low + (at + 1) * width,
   }));
 }
 
