@@ -11,16 +11,16 @@ const kB = 1000;
 const lesson = { html: 23, css: 9, js: 60, fonts: 30, requests: 17 };
 /** Limits of the pages that weigh more than a lesson. */
 const heavier: Record<string, Partial<typeof lesson>> = {
-  'lessons/reading-the-board/': { html: 28, js: 78, requests: 19 },
+  'lessons/reading-the-board/': { html: 29, js: 79, requests: 19 },
   'lessons/thickness-from-thickness/': { js: 67 },
-  'lessons/grain-round-the-corner/': { js: 73, requests: 18 },
-  'lessons/groove-margins/': { js: 63 },
+  'lessons/grain-round-the-corner/': { js: 74, requests: 18 },
+  'lessons/groove-margins/': { js: 64 },
   'lessons/where-the-groove-shows/': { js: 65 },
   'lessons/wood-movement/': { html: 30, js: 75, requests: 19 },
   'lessons/a-lid-that-runs/': { js: 69 },
-  'lessons/lift-off-and-hinged-lids/': { js: 67 },
+  'lessons/lift-off-and-hinged-lids/': { js: 68 },
   // Gluing builds on movement, joints and the year.
-  'lessons/glue-up-without-surprises/': { html: 24, js: 82, requests: 19 },
+  'lessons/glue-up-without-surprises/': { html: 24, js: 83, requests: 19 },
   'lessons/what-a-finish-does/': { js: 75 },
   'lessons/flat-smooth-and-kind/': { js: 76 },
   // Four guesses with figures of their own; the sound is fetched when it is asked for.

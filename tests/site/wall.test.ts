@@ -1,6 +1,6 @@
 /** On the wall: every figure fills a projector's screen, and two keys are enough. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { findings } from './every-page/accessible.ts';
 import { wrongOnWall } from './on-the-wall.ts';
 import { lessons, open, pages } from './site.ts';
 
@@ -201,7 +201,7 @@ test('the wall is light on a device that prefers dark, and dark on request; axe 
   for (const key of ['PageDown', 'h', 'd']) {
     await page.keyboard.press(key);
     await settled(page);
-    expect((await new AxeBuilder({ page }).analyze()).violations, key).toEqual([]);
+    expect(await findings(page), key).toEqual([]);
   }
   expect(await ground()).toBe('rgb(29, 27, 24)');
   await page.keyboard.press('d');
