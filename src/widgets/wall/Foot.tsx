@@ -5,7 +5,7 @@ import { Hands } from './Hands.tsx';
 import type { Acts } from './keys.ts';
 import { isOpen, note, panel, place, slide, specOf, truthOf } from './state.ts';
 
-export const Question = () => <p class="wall-ask">{slide.value?.ask}</p>;
+export const Question = () => <h1 class="wall-ask">{slide.value?.ask}</h1>;
 
 export function Foot({ acts }: { acts: Acts }) {
   const now = slide.value;

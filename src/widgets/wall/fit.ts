@@ -143,7 +143,11 @@ function tryOut(figure: HTMLElement, { beside, spare }: Layout): Fitted {
   const parts = partsOf(figure);
   if (column > innerWidth * 0.62) return { text: 0, isWhole: false };
   place(parts, innerWidth - column - 2 * pad, innerHeight - 2 * pad - (beside > 0 ? 0 : figure.offsetHeight));
-  const smallest = Math.min(...parts.drawings.map(heightOfText));
+  // Of several drawings one with a single word or none may be small: the others have the words.
+  const told = parts.drawings.filter(
+    (drawing) => parts.sheets.length < 2 || drawing.querySelectorAll('text:not(.spoken > *)').length > 1,
+  );
+  const smallest = Math.min(...told.map(heightOfText));
   const { outcomes } = parts;
   const overflows = (box: HTMLElement) =>
     box.scrollHeight > box.clientHeight + 1 || box.scrollWidth > box.clientWidth + 1;

@@ -28,6 +28,9 @@ let giveBack: (() => void) | undefined;
 let layout: ReturnType<typeof fitToWall> | undefined;
 let isDark = false;
 
+/** An island has no box of its own. */
+const boxOf = (figure: Element) => figure.querySelector('.lab') ?? figure;
+
 const awake = async (figure: Element) => {
   const island = figure.matches('astro-island') ? figure : figure.querySelector('astro-island');
   while (island?.hasAttribute('ssr')) await new Promise((done) => setTimeout(done, 50));
@@ -44,7 +47,7 @@ export async function follow(): Promise<void> {
   if (at === null) return show(found);
   leave();
   found.figure.closest('details')?.setAttribute('open', '');
-  found.figure.scrollIntoView();
+  boxOf(found.figure).scrollIntoView();
   const set = fragment.get('set');
   if (set) await setStanding(found.figure, set.split(','));
 }
@@ -214,7 +217,7 @@ function leave(): void {
   removeEventListener('resize', again);
   if (location.hash.startsWith('#wall='))
     history.replaceState(history.state, '', location.pathname + location.search);
-  last.figure.scrollIntoView({ block: 'center' });
+  boxOf(last.figure).scrollIntoView({ block: 'center' });
   document
     .querySelector<HTMLElement>(`a.to-wall[href="#wall=${last.name.replace(/-2$/, '')}"]`)
     ?.focus({ preventScroll: true });
