@@ -32,6 +32,8 @@ export const wrongOnWall = (page: Page, least: number): Promise<string[]> =>
       const around = node.parentElement!;
       if (!node.textContent?.trim() || around.closest('svg, .heard, script, style') || !isSeen(around))
         continue;
+      // What is only heard.
+      if (getComputedStyle(around).clipPath !== 'none') continue;
       const size = Number.parseFloat(getComputedStyle(around).fontSize);
       const range = document.createRange();
       range.selectNodeContents(node);
