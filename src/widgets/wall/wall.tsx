@@ -113,7 +113,10 @@ const stateWatcher = new MutationObserver(() => {
 });
 
 const isSet = (figure: Element) =>
-  Boolean(figure.querySelector('.outcomes input:checked, .guess-field input:not([value=""])'));
+  Boolean(
+    figure.querySelector('.outcomes input:checked') ||
+      figure.querySelector<HTMLInputElement>('.guess-field input')?.value,
+  );
 const press = (figure: Element, selector: string) => figure.querySelector<HTMLElement>(selector)?.click();
 
 function turn(by: 1 | -1): void {
