@@ -46,10 +46,11 @@ export const wrongOnWall = (page: Page, least: number): Promise<string[]> =>
         found.push(`“${text}” is cut off`);
     const overlap = (a: Box, b: Box) =>
       Math.min(a.right, b.right) - Math.max(a.left, b.left) > 2 &&
-      Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 8;
+      // The box of a line is higher than the line.
+      Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > least * 0.3;
     const all = [...labels, ...words];
+    // The handle's hint may lie over the scale it is dragged along, as on the page.
     for (const [at, a] of all.entries())
-      // The handle's hint may lie over the scale it is dragged along, as on the page.
       for (const b of all.slice(at + 1))
         if (a.text !== b.text && b.text !== 'drag' && overlap(a, b))
           found.push(`“${a.text}” and “${b.text}”`);
