@@ -19,7 +19,7 @@ const settled = (page: Page) => page.waitForTimeout(120);
  * What is known and not mended yet: the figure of four taps is so tall that two numbers of its last scale touch at this
  * size, and the label of a truth runs over the right edge of its drawing.
  */
-const known = ['“2000” and “2500 Hz”', '“holds: 4.13 mm” and “push by hand”'];
+const known = ['“2000” and “2500 Hz”', '“holds: 4.13\u00a0mm” and “push by hand”'];
 
 /** Goes through all the figures of a page by Page Down alone. @returns what is wrong with any of them */
 async function walk(page: Page, least: number): Promise<string[]> {
