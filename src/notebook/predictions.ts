@@ -14,6 +14,8 @@ export type Guesses = Readonly<Record<string, string>>;
 
 export const guesses = signal<Guesses>({});
 let awake = false;
+/** While a class guesses on the wall, the reader's own guesses. */
+let own: Guesses | undefined;
 
 /** The guesses in a text from the store; anything that is not a record of short texts is dropped. */
 function read(text: string | undefined): Guesses {
@@ -35,15 +37,27 @@ export function loadGuesses(): void {
   awake = true;
   guesses.value = read(load(key));
   onOtherTab(key, (text) => {
-    guesses.value = read(text);
+    if (own) own = read(text);
+    else guesses.value = read(text);
   });
 }
 
 /** Remembers a guess beside what any tab has kept meanwhile; an empty text forgets it. */
 export function rememberGuess(id: string, text: string): void {
-  const { [id]: _old, ...others } = { ...guesses.value, ...read(load(key)) };
+  const { [id]: _old, ...others } = { ...guesses.value, ...(own ? {} : read(load(key))) };
   guesses.value = text === '' ? others : { ...others, [id]: text };
-  save(key, JSON.stringify(guesses.value));
+  if (!own) save(key, JSON.stringify(guesses.value));
+}
+
+/** For a class on the wall: every figure is covered, and what is guessed is kept nowhere. @returns the way back to the reader's own */
+export function setGuessesAside(): () => void {
+  loadGuesses();
+  own ??= guesses.value;
+  guesses.value = {};
+  return () => {
+    guesses.value = own ?? guesses.value;
+    own = undefined;
+  };
 }
 
 /** A kept guess as a number within these limits; nothing if it is none. */

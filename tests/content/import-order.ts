@@ -49,7 +49,7 @@ const places: Readonly<Record<string, readonly RegExp[]>> = {
   widgets: [
     /^kit\//,
     /^beside\//,
-    /^(lesson|rule|verdicts)\//,
+    /^(lesson|rule|verdicts|wall)\//,
     /^(subjects|finder|woods|exercises|scratch|frame|home|my-box|ask)\//,
     /^(build-sheet|class|notebook)\//,
   ],

@@ -17,7 +17,7 @@ const guessOf = (block: string, { lesson, of }: { lesson: { id: string }; of: st
   const step = stepOfGuess(block, from!.body ?? '', of);
   return {
     ask: from!.data.steps?.find(({ id }) => id === step)?.ask ?? '',
-    path: `lessons/${lesson.id}/#${step}`,
+    path: `lessons/${lesson.id}/#wall=${of}`,
   };
 };
 

@@ -5,7 +5,7 @@ import { useEffect } from 'preact/hooks';
 import { currentBox, linkToBox } from '../../notebook/current.ts';
 import { href } from '../kit/href.ts';
 import { QrCode } from '../kit/QrCode.tsx';
-import { type Qr, qrMaker } from '../kit/qr.ts';
+import { useCode } from '../kit/use-code.ts';
 
 const tooLong = 'too long';
 
@@ -24,25 +24,7 @@ const isShort = (link: string) => link.length <= 120;
 
 export function LinkCode() {
   const link = useLink();
-  const code = useSignal<Qr | 'too long' | 'not fetched' | undefined>(undefined);
-  useEffect(() => {
-    let current = true;
-    // The code of the box before must not stand beside the link of this one.
-    code.value = link === tooLong ? tooLong : undefined;
-    if (link && link !== tooLong)
-      qrMaker('one').then(
-        (make) => {
-          if (current) code.value = make(link) ?? 'too long';
-        },
-        () => {
-          if (current) code.value = 'not fetched';
-        },
-      );
-    return () => {
-      current = false;
-    };
-  }, [link]);
-  const made = code.value;
+  const made = useCode(link === tooLong ? undefined : link) ?? (link === tooLong ? tooLong : undefined);
   if (made === undefined) return null;
   if (made === 'not fetched')
     return (

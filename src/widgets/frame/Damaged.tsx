@@ -1,11 +1,13 @@
 /** What the reader must know about keeping: a box that could not be read, a change that could not be made, a device that keeps nothing. */
 
-import { useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { damaged, refused } from '../../notebook/current.ts';
 import { isSaving } from '../../notebook/storage.ts';
 import { href } from '../kit/href.ts';
+import { openWall } from '../wall/door.ts';
 
 export default function Damaged() {
+  useEffect(openWall, []);
   const found = damaged.value;
   /** Where the reader came from to a notice: closing it leads back there, or to the page. */
   const from = useRef<EventTarget | null>(null);

@@ -14,6 +14,7 @@ import { Control } from '../kit/Control.tsx';
 import { useLead } from '../kit/use-lead.ts';
 import { GuessBar } from './GuessBar.tsx';
 import { type GuessSpec, valuesOfGuess } from './guess-spec.ts';
+import { guessesOnPage } from './guesses-on-page.ts';
 import { PickBar } from './PickBar.tsx';
 
 export interface GuessCardProps {
@@ -43,6 +44,7 @@ export function GuessCard({ id, spec, model }: GuessCardProps) {
   useEffect(() => {
     const section = root.current?.closest<HTMLElement>('.guess-card');
     if (!section || !awake.value) return;
+    guessesOnPage.set(section, { spec, model });
     section.dataset.state = open ? (kept.value === skipped ? 'skipped' : 'open') : 'blank';
     const outcome = section.querySelector('details');
     if (outcome) outcome.open = open;

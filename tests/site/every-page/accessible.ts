@@ -10,7 +10,7 @@ const phone = { width: 390, height: 844 };
 const byColor = ['color-contrast', 'link-in-text-block'];
 
 /** Everything that axe-core finds on the page, by all rules or by some, in one line each. */
-async function findings(page: Page, rules?: string[]): Promise<string[]> {
+export async function findings(page: Page, rules?: string[]): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axeScript);
   const { violations } = await page.evaluate(
     (only) =>
