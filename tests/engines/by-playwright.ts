@@ -18,12 +18,21 @@ export async function drivenByPlaywright(
     serviceWorkers: 'block',
   });
   const troubles: string[] = [];
-  page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()));
+  page.on('console', (message) => {
+    // What could not be loaded is told below with its address.
+    if (message.type() === 'error' && !message.text().startsWith('Failed to load resource'))
+      troubles.push(message.text());
+  });
   page.on('pageerror', (error) => troubles.push(`${error.message} ${error.stack}`));
   page.on(
     'response',
     (answer) => answer.status() >= 400 && troubles.push(`${answer.status()}: ${answer.url()}`),
   );
+  page.on('requestfailed', (request) => {
+    const reason = request.failure()?.errorText ?? '';
+    // Left for another page before it was there.
+    if (!/ABORTED/i.test(reason)) troubles.push(`${reason}: ${request.url()}`);
+  });
   page.context().on('request', (request) => {
     const url = new URL(request.url());
     if (/^(http|ws)/.test(url.protocol) && url.host !== host)
@@ -33,7 +42,16 @@ export async function drivenByPlaywright(
     troubles,
     open: async (url) => void (await page.goto(url)),
     reload: async () => void (await page.reload()),
-    evaluate: (expression) => page.evaluate(expression),
+    evaluate: async (expression) => {
+      try {
+        return await page.evaluate(expression);
+      } catch (error) {
+        // The page was just being left for another one: then that is meant.
+        if (!/context was destroyed/.test(String(error))) throw error;
+        await page.waitForLoadState();
+        return await page.evaluate(expression);
+      }
+    },
     clickAt: (x, y) => page.mouse.click(x, y),
     keys: async (keys) => {
       for (const key of keys) await page.keyboard.press(key === ' ' ? 'Space' : key);

@@ -21,13 +21,10 @@ const preferences = (proxy: number): Record<string, string | number | boolean> =
   'network.proxy.ssl_port': proxy,
   'network.proxy.no_proxies_on': '',
   'network.proxy.allow_hijacking_localhost': true,
-  // What Firefox would ask for by itself.
-  'network.captive-portal-service.enabled': false,
-  'network.connectivity-service.enabled': false,
-  'datareporting.policy.dataSubmissionEnabled': false,
-  'app.normandy.enabled': false,
-  'browser.region.network.url': '',
 });
+
+/** Firefox asks its maker for settings and updates, however it is told not to; a page that did would be told by the others. */
+const maker = /(^|\.)(mozilla\.(org|com|net)|firefox\.com)$/;
 
 /** The wire of Marionette: each message as JSON after its length in bytes and a colon. */
 async function marionette(port: number) {
@@ -73,7 +70,7 @@ async function marionette(port: number) {
  * @param site address of the served site
  */
 export async function firefox(path: string, site: string): Promise<Driver> {
-  const proxy = await watchingProxy(site);
+  const proxy = await watchingProxy(site, maker);
   const profile = mkdtempSync(join(tmpdir(), 'firefox-of-a-test-'));
   const lines = Object.entries(preferences(proxy.port)).map(
     ([name, value]) => `user_pref(${JSON.stringify(name)}, ${JSON.stringify(value)});`,

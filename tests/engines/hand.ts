@@ -110,6 +110,11 @@ export class Hand {
     return this.inPage((find, place, name) => find(place)[0]?.getAttribute(name), sent(place), name);
   }
 
+  /** What is drawn at a place, as text that changes with it. */
+  drawn(place: Place): Promise<string | undefined> {
+    return this.inPage((find, place) => find(place)[0]?.innerHTML, sent(place));
+  }
+
   count(place: Place): Promise<number> {
     return this.inPage((find, place) => find(place).length, sent(place));
   }

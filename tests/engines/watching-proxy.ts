@@ -49,10 +49,17 @@ export interface WatchingProxy {
   close(): void;
 }
 
-/** @param site address of the served site */
-export async function watchingProxy(site: string): Promise<WatchingProxy> {
+/**
+ * @param site address of the served site
+ * @param ofBrowser hosts that the browser asks by itself, which are refused without a note
+ */
+export async function watchingProxy(site: string, ofBrowser?: RegExp): Promise<WatchingProxy> {
   const { host, origin } = new URL(site);
   const troubles: string[] = [];
+
+  const refused = (name: string) => {
+    if (!ofBrowser?.test(name)) troubles.push(`request to another host: ${name}`);
+  };
 
   /** Fetches from the site's server and hands it on, pages with the script in them. */
   const pass = (asked: IncomingMessage, answer: ServerResponse, url: URL) => {
@@ -60,7 +67,8 @@ export async function watchingProxy(site: string): Promise<WatchingProxy> {
     const headers = { ...asked.headers, 'accept-encoding': 'identity' };
     const onward = request(url, { method: asked.method, headers }, async (given) => {
       const status = given.statusCode ?? 502;
-      if (status >= 400) troubles.push(`${status}: ${url}`);
+      // A browser asks for this icon by itself where a file names none.
+      if (status >= 400 && url.pathname !== '/favicon.ico') troubles.push(`${status}: ${url}`);
       if (!/^text\/html/.test(given.headers['content-type'] ?? '')) {
         answer.writeHead(status, given.headers);
         given.pipe(answer);
@@ -78,7 +86,7 @@ export async function watchingProxy(site: string): Promise<WatchingProxy> {
   const server = createServer(async (asked, answer) => {
     const url = new URL(asked.url ?? '/', origin);
     if (url.host !== host) {
-      troubles.push(`request to another host: ${url}`);
+      refused(url.hostname);
       answer.writeHead(403).end();
     } else if (url.pathname === ways.hook)
       answer
@@ -91,7 +99,7 @@ export async function watchingProxy(site: string): Promise<WatchingProxy> {
   });
   // A tunnel, for https or for a socket: the site needs none.
   server.on('connect', (asked, socket) => {
-    troubles.push(`request to another host: ${asked.url}`);
+    refused((asked.url ?? '').split(':')[0]!);
     socket.destroy();
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
