@@ -5,6 +5,7 @@ import { bundles } from './src/build/bundles.ts';
 import { fetchedAgain } from './src/build/fetched-again.ts';
 import { numbersOnly } from './src/build/numbers-only.ts';
 import { offline } from './src/build/offline.ts';
+import { policy } from './src/build/policy.ts';
 import { withoutReasons } from './src/build/without-reasons.ts';
 import { woodsPlugin } from './src/build/woods-plugin.ts';
 
@@ -13,7 +14,7 @@ export default defineConfig({
   site: process.env.SITE_URL || undefined,
   base: process.env.BASE_PATH || '/',
   trailingSlash: 'always',
-  integrations: [mdx(), preact(), offline()],
+  integrations: [mdx(), preact(), policy(), offline()],
   vite: {
     plugins: [woodsPlugin(), withoutReasons(), numbersOnly(), fetchedAgain()],
     // What a page works out beside itself gets the same code as the page.

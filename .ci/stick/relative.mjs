@@ -31,6 +31,8 @@ export function pageOf(path, html, loader) {
         /<script type="module" src="([^"]*)"><\/script>/g,
         (_, address) => `<script>stickImport(${JSON.stringify(address)})</script>`,
       )
+      // The policy names the host that a page is from; a page from a file is from none.
+      .replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, '')
       // The faces stand in the style sheet.
       .replace(/<link rel="preload"[^>]*as="font"[^>]*>/g, '')
       // What wakes a part of the page asks the browser for a module.

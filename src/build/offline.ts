@@ -67,6 +67,14 @@ export async function writeServiceWorker(folder: string) {
     // the files they were built with, also with parts that they fetch late.
     skipWaiting: false,
     clientsClaim: true,
+    // An address that is not kept and cannot be reached gets the page for that, not the browser's error.
+    runtimeCaching: [
+      {
+        urlPattern: ({ request }) => request.mode === 'navigate',
+        handler: 'NetworkOnly',
+        options: { precacheFallback: { fallbackURL: '404.html' } },
+      },
+    ],
     cleanupOutdatedCaches: true,
   });
 }

@@ -176,6 +176,13 @@ test('pages of the old version go on, with their late parts, until all are close
       for (const name of filesOf(dist).filter((name) => ofOneVersion.test(name)))
         expect(existsSync(join(folder, name)), `${name} is gone from the server`).toBe(false);
     });
+    await test.step('it is offered, but not taken while other pages are open', async () => {
+      const notice = first.locator('#new-version');
+      await expect(notice).toBeVisible();
+      await notice.getByRole('button', { name: 'use it now' }).click();
+      await expect(notice).toContainText('Close the other pages');
+      expect(await versionOf(first)).toBe(1);
+    });
     await test.step('what was not fetched yet comes to the open pages', async () => {
       await useLateParts(first);
       await second.locator('#drawings > summary').click();
@@ -239,6 +246,21 @@ test('pages of the old version go on, with their late parts, until all are close
       const keptOf = async () => (await kept(next)).map((url) => decodeURI(new URL(url).pathname).slice(1));
       await expect.poll(async () => (await keptOf()).filter((name) => old.includes(name))).toEqual([]);
       expect(await keptOf()).toEqual(expect.arrayContaining(old.map(renamed)));
+    });
+    await test.step('a page alone takes the next version when its reader says so, and goes on where it was', async () => {
+      for (const [published, version] of [
+        [dist, 1],
+        [folder, 2],
+      ] as const) {
+        await open(next, lesson);
+        site.publish(published);
+        expect(await lookForNews(next)).toBe('installed');
+        const loaded = next.waitForEvent('load');
+        await next.locator('#new-version').getByRole('button', { name: 'use it now' }).click();
+        await loaded;
+        expect(await versionOf(next)).toBe(version);
+        expect(new URL(next.url()).pathname).toBe(`/${lesson}`);
+      }
     });
     await test.step('without a network the new version is whole', async () => {
       await context.setOffline(true);

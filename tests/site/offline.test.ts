@@ -9,7 +9,7 @@ test('after one visit every page opens without a network, with its style and its
   context,
 }) => {
   // Every page of the site, one after the other, also on a slow machine.
-  test.setTimeout(120_000);
+  test.setTimeout(400_000);
   await page.goto('');
   await page.evaluate(async () => {
     await navigator.serviceWorker.ready;
@@ -36,6 +36,24 @@ test('after one visit every page opens without a network, with its style and its
       ),
     ),
   ).toBe('gone');
+});
+
+test('an address without its last slash leads to its page, and an unknown one to ours, without a network', async ({
+  page,
+  context,
+}) => {
+  await page.goto('');
+  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
+  await page.reload();
+  await context.setOffline(true);
+  await page.goto('rules/lid-clearance?from=print#why');
+  await expect(page).toHaveURL(/rules\/lid-clearance\/\?from=print#why$/);
+  await expect(page.locator('h1')).not.toHaveText('There is no such page');
+  for (const unknown of ['no-such-page', 'rules/no-such-rule/', 'lessons/proportion/no/such/place.html']) {
+    await page.goto(unknown);
+    await expect(page.locator('h1'), unknown).toHaveText('There is no such page');
+    await expect(page.getByRole('link', { name: 'all rules' })).toBeVisible();
+  }
 });
 
 test('a link with a box in it opens the kept page too', async ({ page, context }) => {

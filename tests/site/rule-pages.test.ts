@@ -9,7 +9,7 @@ const bothUnits =
   /\d\s(mm|cm|N|kg|g|°C|MPa)\s\([^)]*\d\s(in|lb|lbf|oz|°F|psi|ft)\b|\d\s(in|lb|lbf|oz|°F|psi|ft)\s\([^)]*\d\s(mm|cm|N|kg|g|°C|MPa)\b/;
 
 test('no page of a rule shows a fact in both units, and each shows them on request', async ({ page }) => {
-  test.setTimeout(240_000);
+  test.setTimeout(480_000);
   const both: string[] = [];
   let onRequest = 0;
   for (const path of rules) {
@@ -37,7 +37,7 @@ test('no page of a rule shows a fact in both units, and each shows them on reque
 });
 
 test('each rule is one page of paper, A4 and Letter', async ({ page }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(600_000);
   const long: string[] = [];
   for (const path of rules) {
     await open(page, path);

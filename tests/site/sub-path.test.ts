@@ -9,7 +9,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 test('built with BASE_PATH, every address on a page leads below that path and is there, offline use included', async ({
   browser,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   const folder = 'tests/results/sub-path';
   const env = { ...process.env, BASE_PATH: '/boxes/', ASTRO_TELEMETRY_DISABLED: '1' };
   const built = spawnSync(`astro build --outDir ${folder}`, {

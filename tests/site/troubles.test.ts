@@ -46,7 +46,7 @@ test('on a phone the likeliest cause and the number stand on the first screen', 
 });
 
 test('each is one page of paper, A4 and Letter, and shows one reader’s units', async ({ page }) => {
-  test.setTimeout(240_000);
+  test.setTimeout(480_000);
   const [long, both]: [string[], string[]] = [[], []];
   for (const path of troubles) {
     await open(page, path);
