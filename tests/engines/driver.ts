@@ -12,7 +12,6 @@ export const namedKeys = {
   ArrowRight: '\uE014',
   ArrowDown: '\uE015',
 } as const;
-export type NamedKey = keyof typeof namedKeys;
 
 export interface Driver {
   /** Errors in the page, answers that are errors, and requests to other hosts, as they come. */
