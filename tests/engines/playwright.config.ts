@@ -19,8 +19,9 @@ for (const engine of Object.keys(engines) as Engine[]) {
   try {
     // Nothing: looked for before, and not found.
     if (process.env[variable] === '') continue;
-    process.env[variable] ??= await findBrowser({ engine });
-    projects.push({ name: engine, use: { engine, program: process.env[variable] } });
+    const program = await findBrowser({ engine });
+    process.env[variable] = program;
+    projects.push({ name: engine, use: { engine, program } });
   } catch (error) {
     // What all other browser tests need as well.
     if (engine === 'chromium') throw error;
