@@ -1,20 +1,19 @@
 /**
  * Runs every check and every test, and ends with a line "N passed, N failed" that counts all of them.
  * Lint, types and build count as one test each. A step that crashes counts as failed, and so does a skipped test:
- * neither has shown anything.
+ * neither has shown anything. An engine that cannot be had is named before the last line, and fails the run only where it
+ * could have been installed.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { engines, findBrowser, mustHaveAll } from './find-browser.mjs';
 
 const root = fileURLToPath(new URL('../', import.meta.url));
 const results = join(root, 'tests/results');
-const env = {
-  ...process.env,
-  ASTRO_TELEMETRY_DISABLED: '1',
-  PLAYWRIGHT_JSON_OUTPUT_NAME: join(results, 'site.json'),
-};
+/** @type {Record<string, string | undefined>} */
+const env = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' };
 const total = { passed: 0, failed: 0 };
 
 /** Runs one command, which counts as one test itself unless `count` reads its tests from the report it wrote. */
@@ -47,22 +46,25 @@ const unit = () => {
   return [numPassedTests, numTotalTests - numPassedTests + unloaded];
 };
 
-/** @typedef {{ title: string, file: string, specs?: Suite[], suites?: Suite[], tests?: { status: string }[] }} Suite */
+/** @typedef {{ title: string, file: string, specs?: Suite[], suites?: Suite[], tests?: { status: string, projectName: string }[] }} Suite */
 
 /** The tests that passed at their second try only. */
 const flakyOf = (/** @type {Suite} */ { specs = [], suites = [] }) =>
   /** @type {string[]} */ ([
-    ...specs
-      .filter(({ tests }) => tests?.some(({ status }) => status === 'flaky'))
-      .map(({ file, title }) => `${file}: ${title}`),
+    ...specs.flatMap(({ file, title, tests = [] }) =>
+      tests
+        .filter(({ status }) => status === 'flaky')
+        .map(({ projectName }) => `${file}: ${title}${projectName && ` (${projectName})`}`),
+    ),
     ...suites.flatMap(flakyOf),
   ]);
 
 /** @type {string[]} */
 const secondTry = [];
 
-const site = () => {
-  const { stats, errors, suites } = report('site.json');
+/** Playwright, by the file of its report. */
+const browser = (/** @type {string} */ file) => () => {
+  const { stats, errors, suites } = report(file);
   secondTry.push(...flakyOf({ title: '', file: '', suites }));
   return [stats.expected + stats.flaky, stats.unexpected + stats.skipped + errors.length];
 };
@@ -78,11 +80,36 @@ step(
   unit,
 );
 step('build', 'astro build', single);
-step('browser tests', 'playwright test --config tests/playwright.config.ts', site);
+step('browser tests', 'playwright test --config tests/playwright.config.ts', browser('site.json'));
+
+/** What gets each engine that cannot be had. @type {string[]} */
+const absent = [];
+for (const engine of /** @type {const} */ (['firefox', 'webkit'])) {
+  const { variable } = engines[engine];
+  try {
+    env[variable] = await findBrowser({ engine });
+  } catch (error) {
+    // So that the tests need not look for it again.
+    env[variable] = '';
+    absent.push(/** @type {Error} */ (error).message);
+  }
+}
+step(
+  'main paths in each engine',
+  'playwright test --config tests/engines/playwright.config.ts',
+  browser('engines.json'),
+);
 
 if (secondTry.length)
   console.log(
     `\nPassed at the second try only, so look at them:\n${secondTry.map((one) => `  ${one}`).join('\n')}`,
   );
+if (absent.length) {
+  console.log(`\nNOT TRIED, and not counted as passed:\n${absent.map((one) => `  ${one}`).join('\n')}`);
+  if (mustHaveAll()) {
+    console.log('As root on Debian it can be installed, so under CI it counts as failed.');
+    total.failed += absent.length;
+  }
+}
 console.log(`\n${total.passed} passed, ${total.failed} failed`);
 process.exitCode = total.failed > 0 ? 1 : 0;

@@ -1,18 +1,9 @@
 /** Tests of the built site in a real browser. Build first: `npm run test:site` does both. */
 import './virtual-woods.ts';
-import { createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';
 import { findBrowser, flags } from '../.ci/find-browser.mjs';
-
-/** A port nobody uses at the moment. */
-const freePort = () =>
-  new Promise<number>((resolve) => {
-    const probe = createServer().listen(0, '127.0.0.1', () => {
-      const address = probe.address();
-      probe.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
-    });
-  });
+import { freePort } from './free-port.ts';
 
 // Kept in the environment, because every worker reads this file again.
 process.env.SITE_PORT ??= String(await freePort());

@@ -1,4 +1,4 @@
-/** The browser for the site tests is found on any machine, or its absence is told with the command that mends it. */
+/** The browsers for the tests are found on any machine, or their absence is told with the command that mends it. */
 import { expect, test } from 'vitest';
 import { findBrowser, hint } from '../../.ci/find-browser.mjs';
 
@@ -54,5 +54,34 @@ test.each([
   ['no apt-get', { ...machine(), isRoot: true }],
   ['an installation that fails', { ...machine('/usr/bin/apt-get'), isRoot: true, install: () => false }],
 ])('otherwise it stops with the one command that gets a browser: %s', async (_why, of) => {
-  await expect(findBrowser(of)).rejects.toThrow(hint);
+  await expect(findBrowser(of)).rejects.toThrow(hint('chromium'));
+});
+
+test('each engine has its own variable, its own place and its own packages', async () => {
+  const of = machine('/usr/bin/chromium', '/usr/bin/firefox-esr', '/opt/mine/firefox');
+  expect(await findBrowser({ ...of, engine: 'firefox' })).toBe('/usr/bin/firefox-esr');
+  const env = { FIREFOX_PATH: '/opt/mine/firefox', CHROMIUM_PATH: '/opt/none' };
+  expect(await findBrowser({ ...of, engine: 'firefox', env })).toBe('/opt/mine/firefox');
+  const files = ['/usr/bin/apt-get'];
+  const asked: string[] = [];
+  const install = (packages: string[]) => {
+    asked.push(...packages);
+    return files.push('/usr/bin/firefox-esr') > 0;
+  };
+  const exists = (path: unknown) => files.includes(String(path));
+  await findBrowser({ ...machine(), engine: 'firefox', exists, isRoot: true, install });
+  expect(asked).toContain('firefox-esr');
+  expect(asked).not.toContain('chromium');
+});
+
+test('the system’s WebKit counts only with the screen that it needs', async () => {
+  const driver = '/usr/bin/WebKitWebDriver';
+  expect(await findBrowser({ ...machine(driver, '/usr/bin/Xvfb'), engine: 'webkit' })).toBe(driver);
+  await expect(findBrowser({ ...machine(driver), engine: 'webkit' })).rejects.toThrow('xvfb');
+});
+
+test('on a system without packages of it, an engine is the one that Playwright installed', async () => {
+  const of = { ...machine('/home/me/webkit'), platform: 'darwin', engine: 'webkit' as const };
+  await expect(findBrowser(of)).rejects.toThrow('npx playwright install webkit');
+  expect(await findBrowser({ ...of, playwright: async () => '/home/me/webkit' })).toBe('/home/me/webkit');
 });

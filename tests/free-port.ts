@@ -1,0 +1,10 @@
+/** A port of this machine that nobody uses at the moment. */
+import { createServer } from 'node:net';
+
+export const freePort = () =>
+  new Promise<number>((resolve) => {
+    const probe = createServer().listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
+    });
+  });
