@@ -3,6 +3,7 @@ import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { currentBox, loadBox } from '../../notebook/current.ts';
 import { units } from '../../notebook/units.ts';
 import style from '../../styles/answers.css?inline';
+import { addStyle } from '../kit/add-style.ts';
 import { useRested } from '../kit/follow.ts';
 import { href } from '../kit/href.ts';
 import { AnswerDrawing } from './AnswerDrawing.tsx';
@@ -19,18 +20,6 @@ export interface AnswersProps {
   search: Search;
 }
 
-/** What answers look like: a sheet of its own, since the page's policy refuses style that is put into the page as text. */
-function useStyle(): void {
-  useLayoutEffect(() => {
-    const sheet = new CSSStyleSheet();
-    sheet.replaceSync(style);
-    document.adoptedStyleSheets.push(sheet);
-    return () => {
-      document.adoptedStyleSheets = document.adoptedStyleSheets.filter((other) => other !== sheet);
-    };
-  }, []);
-}
-
 /** How long the hand rests before the count of answers is told, ms: not at every letter. */
 const rest = 500;
 /** Everything that answers are found in, made before the first of them is shown. Reading numbers is a late file of its own. */
@@ -42,7 +31,7 @@ export async function prepare(file: AskFile): Promise<Search> {
 
 export function Answers({ question, file, search }: AnswersProps) {
   const list = useRef<HTMLDivElement>(null);
-  useStyle();
+  useLayoutEffect(() => addStyle(style), []);
   useArrows(list);
   const box = currentBox.value;
   const own = useMemo(() => search.own(box), [search, box]);

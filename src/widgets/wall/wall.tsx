@@ -5,6 +5,7 @@
 import { render } from 'preact';
 import { currentBox } from '../../notebook/current.ts';
 import { setGuessesAside } from '../../notebook/predictions.ts';
+import { addStyle } from '../kit/add-style.ts';
 import { Foot, Question } from './Foot.tsx';
 import { fitToWall, unfit } from './fit.ts';
 import { type Acts, actOf } from './keys.ts';
@@ -19,8 +20,7 @@ const root = document.documentElement;
 const head = document.createElement('div');
 const foot = document.createElement('div');
 for (const part of [head, foot]) part.className = 'wall-part';
-const sheet = document.createElement('style');
-sheet.textContent = css;
+let takeOffStyle: (() => void) | undefined;
 
 /** How each figure stood when it came to the wall, and the box with it. */
 const first = new Map<string, { standing: Standing; box: typeof currentBox.value }>();
@@ -193,7 +193,7 @@ const keepToItself = (event: Event) => event.stopPropagation();
 function enter(): void {
   giveBack = setGuessesAside();
   root.dataset.wall = '';
-  document.head.append(sheet);
+  takeOffStyle = addStyle(css);
   setScheme(isDark ? 'dark' : 'light');
   render(<Question />, head);
   render(<Foot acts={acts} />, foot);
@@ -212,7 +212,7 @@ function leave(): void {
   panel.value = undefined;
   giveBack?.();
   delete root.dataset.wall;
-  sheet.remove();
+  takeOffStyle?.();
   dropScheme();
   removeEventListener('keydown', onKey, true);
   removeEventListener('click', onClick, true);

@@ -5,6 +5,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { addStyle } from '../../kit/add-style.ts';
 import { KeyHead, KeySheet } from './KeySheet.tsx';
 import { SheetHead, SheetTaskBlock } from './LearnerSheet.tsx';
 import type { Made, Sheet } from './make.ts';
@@ -65,6 +66,11 @@ export function Printed({ made, done }: { made: Made; done: (pages: number) => v
     ) : (
       <SheetTaskBlock sheet={sheet} at={at - 1} measured={measured} />
     );
+  useLayoutEffect(
+    () =>
+      addStyle(`@page { size: ${choices.paper === 'A4' ? 'A4' : 'letter'} portrait; margin: ${margin}mm; }`),
+    [choices.paper],
+  );
   const { width, height } = pageSize(choices.paper);
   const found = plan.value;
   const keyHead = <KeyHead className={choices.className} learners={choices.learners} />;
@@ -72,7 +78,6 @@ export function Printed({ made, done }: { made: Made; done: (pages: number) => v
     `Class ${className} · number ${number}`;
   return (
     <div class="sheets-made" style={{ '--page-width': `${width}mm`, '--page-height': `${height}mm` }}>
-      <style>{`@page { size: ${choices.paper === 'A4' ? 'A4' : 'letter'} portrait; margin: ${margin}mm; }`}</style>
       {!found && (
         <div class="sheets-drawn" ref={drawn} aria-hidden="true">
           {withSheets &&
