@@ -37,6 +37,7 @@ export const bundles = [
   {
     name: 'exercise',
     test: new RegExp(`[\\\\/]pure-rand[\\\\/]|${sources('exercises/core').source}`),
+    tags: ['$initial' as const],
     minShareCount,
   },
   // The front page shows one guess, without the calculation behind it.
