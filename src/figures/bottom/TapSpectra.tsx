@@ -100,7 +100,7 @@ export function TapSpectra({ bottoms, contact }: { bottoms: readonly TappedBotto
           [-20, '−20'],
         ]}
       />
-      <Ticks on={foot} side="below" at={[0, 500, 1000, 1500, 2000]} />
+      <Ticks on={foot} side="below" at={[0, 500, 1000, 1500]} />
       <Label x={right} y={foot.bottom + 14} anchor="end">
         {`${most} Hz`}
       </Label>

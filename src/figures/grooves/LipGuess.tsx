@@ -46,7 +46,7 @@ export function LipGuess({ values: v, system, mark, open }: Props) {
       title="The lip above the lid’s groove, cut across"
       description={`The groove is ${said(v.lidGrooveDepth, 'length')} deep, and a thumb pushes the lid up with ${said(v.push, 'force', { digits: 0 })}. ${
         open
-          ? `The lip must be ${said(needed, 'length', { as: 'fine' })} thick to take it.`
+          ? `The lip must be ${said(needed, 'length', { as: 'fine', round: 'up' })} thick to take it.`
           : 'How thick the lip must be is not drawn yet.'
       }`}
     >
@@ -79,7 +79,7 @@ export function LipGuess({ values: v, system, mark, open }: Props) {
             value={needed}
             kind="length"
             as="exact"
-            before="holds: "
+            round="up"
           />
         </g>
       )}
