@@ -36,6 +36,7 @@ export function NumberLabel({
   digits,
   denominator,
   as,
+  round,
   before = '',
   after = '',
   ...place
@@ -49,10 +50,12 @@ export function NumberLabel({
    * or that alone, where room is short.
    */
   as?: 'size' | 'fine' | 'exact';
+  /** Which way it is rounded, as in the words about it. */
+  round?: 'up' | 'down';
   before?: string;
   after?: string;
 }) {
-  const { mm, inch } = bothUnits(value, kind, { digits, denominator, as, short: true });
+  const { mm, inch } = bothUnits(value, kind, { digits, denominator, as, round, short: true });
   if (inch === undefined)
     return (
       <text {...at(place)} class={`label ${place.class ?? ''}`}>
