@@ -5,7 +5,8 @@
  */
 import { signal } from '@preact/signals';
 import type { Box } from '../box/subjects/inputs.ts';
-import { load, onOtherTab, save } from './storage.ts';
+import { readKept } from './aside.ts';
+import { onOtherTab, save } from './storage.ts';
 
 const key = 'done';
 /** Boxes that are remembered, the latest last: as many as designs are kept, and some that are not. */
@@ -36,7 +37,11 @@ function readDone(text: string | undefined): Kept {
   try {
     const claimed: unknown = JSON.parse(text ?? '{}');
     if (typeof claimed !== 'object' || claimed === null) return {};
-    return Object.fromEntries(Object.entries(claimed).filter(([, ticks]) => isTicks(ticks)));
+    return Object.fromEntries(
+      Object.entries(claimed).flatMap(([name, ticks]: [string, unknown]) =>
+        isTicks(ticks) ? [[name, { steps: ticks.steps, of: ticks.of }]] : [],
+      ),
+    );
   } catch {
     return {};
   }
@@ -46,7 +51,7 @@ function readDone(text: string | undefined): Kept {
 export function loadDone(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  kept.value = readDone(load(key));
+  kept.value = readKept(key, 'ticked steps', readDone);
   onOtherTab(key, (text) => {
     kept.value = readDone(text);
   });
@@ -68,7 +73,9 @@ export interface Done {
 /** The ticks of a box: those under its name, or those of a box that is like it in all but the name. */
 export function doneOf(box: Box): Done {
   const own = likeness(box);
-  const found = kept.value[box.name] ?? Object.values(kept.value).find(({ of }) => of === own);
+  // A box may be called “constructor”.
+  const named = Object.hasOwn(kept.value, box.name) ? kept.value[box.name] : undefined;
+  const found = named ?? Object.values(kept.value).find(({ of }) => of === own);
   return {
     steps: new Set(found?.steps),
     changed: found !== undefined && found.steps.length > 0 && found.of !== own,
@@ -76,7 +83,7 @@ export function doneOf(box: Box): Done {
 }
 
 function put(box: Box, steps: readonly string[]): void {
-  const { [box.name]: _old, ...others } = { ...kept.value, ...readDone(load(key)) };
+  const { [box.name]: _old, ...others } = { ...kept.value, ...readKept(key, 'ticked steps', readDone) };
   const all = Object.entries({ ...others, [box.name]: { steps, of: likeness(box) } });
   kept.value = Object.fromEntries(all.slice(-most));
   save(key, JSON.stringify(kept.value));

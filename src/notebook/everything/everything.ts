@@ -7,7 +7,7 @@ import { decodeStore } from '../codec.ts';
 import { readDesigns, writeDesigns } from '../designs.ts';
 import { load } from '../storage.ts';
 import { keys } from './keys.ts';
-import { addDesigns } from './merges.ts';
+import { addDesigns, type Merge } from './merges.ts';
 import { replace, type Texts } from './replace.ts';
 
 /** Texts by their key; a key without one is not kept. */
@@ -34,6 +34,15 @@ const boxIn = (text: string | undefined) => {
   return decoded?.ok && !isExample(decoded.box) ? decoded.box : undefined;
 };
 
+/** What comes of two texts; a hostile one that cannot be merged changes nothing. */
+function mergedOr(merge: Merge, mine: string, theirs: string): ReturnType<Merge> {
+  try {
+    return merge(mine, theirs);
+  } catch {
+    return { text: mine };
+  }
+}
+
 /** Two notebooks together: nothing of the own one goes. A box that is no longer the current one stands among the designs. */
 export function mergeNotebooks(own: Notebook, other: Notebook): Merged {
   const kept: Record<string, string> = { ...other, ...own };
@@ -41,7 +50,7 @@ export function mergeNotebooks(own: Notebook, other: Notebook): Merged {
   for (const [key, { merge }] of Object.entries(keys)) {
     const [mine, theirs] = [own[key], other[key]];
     if (mine === undefined || theirs === undefined || mine === theirs) continue;
-    const merged = merge(mine, theirs);
+    const merged = mergedOr(merge, mine, theirs);
     kept[key] = merged.text;
     if (merged.leftOut) leftOut[key] = merged.leftOut;
   }
