@@ -55,6 +55,16 @@ export function keepAside(from: string, text: string): void {
     save(key, writeAsides([...known, { key: from, text }]));
 }
 
+/** A number under `version` that is higher than one: what a later version wrote. */
+const isLater = (claimed: unknown) =>
+  isObject(claimed) && 'version' in claimed && Number(claimed.version) > version;
+
+/** Whether this version can make nothing of a text that should be JSON. */
+export const isUnread = (text: string): boolean => {
+  const claimed = parse(text);
+  return claimed === undefined || isLater(claimed);
+};
+
 /** Whether everything in one value stands in the other too. */
 const holds = (has: unknown, wanted: unknown): boolean =>
   has === wanted ||
@@ -80,9 +90,9 @@ export function readKept<Value>(
   // Emptied by hand or never written: there is nothing to lose.
   if (!text) return read(undefined);
   const claimed = parse(text);
-  const later = isObject(claimed) && 'version' in claimed && Number(claimed.version) > version;
+  const later = isLater(claimed);
   const value = read(later ? undefined : text);
-  if (!later && holds(parse(write(value) ?? ''), claimed)) return value;
+  if (!later && claimed !== undefined && holds(parse(write(value) ?? ''), claimed)) return value;
   keepAside(from, text);
   damaged.value ??= {
     message: `Not all of your ${name} could be read here: ${later ? 'a newer version of this page wrote them' : 'they are damaged'}. The text is set aside, and goes along when you save everything as a file.`,

@@ -56,6 +56,7 @@ export function loadBox(): void {
     }
     const decoded = decodeStore(text);
     if (decoded.ok) currentBox.value = decoded.box;
+    else if (text !== '') keepAside(key, text);
   });
   carryAlong();
 }

@@ -3,6 +3,7 @@
  * text field by field when it is used next, so nothing of them is judged here.
  */
 import { exampleBox, isExample } from '../../box/subjects/example.ts';
+import { type Aside, isUnread, readAsides, writeAsides } from '../aside.ts';
 import { decodeStore } from '../codec.ts';
 import { readDesigns, writeDesigns } from '../designs.ts';
 import { load } from '../storage.ts';
@@ -47,13 +48,16 @@ function mergedOr(merge: Merge, mine: string, theirs: string): ReturnType<Merge>
 export function mergeNotebooks(own: Notebook, other: Notebook): Merged {
   const kept: Record<string, string> = { ...other, ...own };
   const leftOut: Record<string, number> = {};
+  const unread: Aside[] = [];
   for (const [key, { merge }] of Object.entries(keys)) {
     const [mine, theirs] = [own[key], other[key]];
     if (mine === undefined || theirs === undefined || mine === theirs) continue;
     const merged = mergedOr(merge, mine, theirs);
     kept[key] = merged.text;
+    if (merged.text !== mine && isUnread(mine)) unread.push({ key, text: mine });
     if (merged.leftOut) leftOut[key] = merged.leftOut;
   }
+  if (unread.length > 0) kept['set-aside'] = writeAsides([...readAsides(kept['set-aside']), ...unread]);
   const [mine, theirs] = [boxIn(own.box), boxIn(other.box)];
   if (theirs && !mine) kept.box = other.box!;
   if (theirs && mine && JSON.stringify(mine) !== JSON.stringify(theirs)) {
