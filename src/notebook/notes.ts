@@ -62,7 +62,7 @@ export function loadNotes(): void {
 /** Keeps a note beside what any tab has kept meanwhile; an empty one is forgotten. @returns whether the device took it */
 export function setNote(place: string, text: string): boolean {
   const { [place]: _old, ...others } = { ...notes.value, ...kept() };
-  notes.value = text.trim() === '' ? others : { ...others, [place]: text };
+  notes.value = text.trim() === '' ? others : { ...others, [place]: text.slice(0, longestKept) };
   return save(key, writeNotes(notes.value));
 }
 

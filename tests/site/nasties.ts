@@ -27,7 +27,7 @@ export const nasties: Readonly<Record<string, string>> = {
   'half a letter': '\ud83d',
   'no sign': 'a\u0000b\u0007',
   tags: '"><img src=x onerror="window.run=1"><script>window.run=1</script>',
-  template: '${window.run=1}{{constructor}}',
+  template: '{{constructor}}#{window.run=1}',
   prototype: '__proto__',
   constructor: 'constructor',
   'a line': 'one\r\ntwo',
