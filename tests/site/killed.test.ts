@@ -1,102 +1,92 @@
 /**
- * Nothing lost: the page is killed at two hundred moments of a long edit, in the midst of typing and moving, as a phone that
- * runs out of memory does it: no event tells the page. At most the last change is gone. The moments come from a seed, which
- * is printed: KILL_SEED=… brings the same ones again.
+ * Nothing lost: a long edit is cut at two hundred moments, in the midst of typing and moving, as by a phone that runs out of
+ * memory: no event tells the page. At every fourth moment the page's process is ended for real and the page opened again; at
+ * the others what the store holds then is read, for that is what would be left. At most the last change is gone.
+ * The moments come from a seed, which is printed: KILL_SEED=… brings the same ones again.
  */
-import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { type BrowserContext, expect, type Locator, type Page, test } from '@playwright/test';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import { open } from './site.ts';
 
 test.use({ locale: 'en-GB', viewport: { width: 1000, height: 900 }, reducedMotion: 'reduce' });
 
 const seed = Number(process.env.KILL_SEED ?? Date.now() % 1_000_000);
-/** Whole numbers below a limit, the same ones for a seed. */
-function numbersOf(start: number) {
-  const from = xoroshiro128plus(start);
-  return (below: number) => (from.next() >>> 0) % below;
-}
+const moments = 50;
+const killAt = 4;
 
 interface Edit {
-  /** Opens the page where it goes on. */
-  readonly start: (page: Page) => Promise<void>;
-  /** One change. @returns what is then there, as a text */
-  readonly change: (page: Page, at: number) => Promise<string>;
-  /** What the reader sees that is kept, as a text. */
-  readonly seen: (page: Page) => Promise<string>;
-  /** Whether that is what was there after the last change that was over, the one before it, or the one that was going on. */
-  readonly isNear: (now: string, after: readonly string[]) => boolean;
+  readonly path: string;
+  /** Where it is edited; it shows what is kept when the page is opened again. */
+  readonly field: (page: Page) => Promise<Locator>;
+  /** One change. @returns what stands there then */
+  readonly change: (page: Page, at: number, before: string) => Promise<string>;
+  /** Key of the store, and what of it the field shows. */
+  readonly key: string;
+  readonly of: (kept: never) => string;
+  /** Whether this may be kept: what was there before the last change that was over, after it, or with the one going on. */
+  readonly isNear: (kept: string, before: string, last: string) => boolean;
 }
 
 const letters = 'the far edge came out thin; eleven fingers next time, and a slower glue. ';
-const typing = (
-  path: string,
-  field: (page: Page) => Promise<ReturnType<Page['locator']>>,
-  first = '',
-): Edit => {
-  let text = first;
-  return {
-    start: async (page) => {
-      await open(page, path);
-      const one = await field(page);
-      await one.focus();
-      text = await one.inputValue();
-      // A new line of thought where the field gets full.
-      if (text.length > 300) await one.fill(first);
-      text = await one.inputValue();
-      await page.keyboard.press('End');
-    },
-    change: async (page, at) => {
-      const letter = letters[at % letters.length]!;
-      text += letter;
-      const now = text;
-      await page.keyboard.type(letter);
-      return now;
-    },
-    seen: async (page) => (await field(page)).inputValue(),
-    isNear: (now, after) => now.startsWith(after.at(-2) ?? now) && now.length <= after.at(-1)!.length + 1,
-  };
+const typing = {
+  change: async (page: Page, at: number, before: string) => {
+    const letter = letters[at % letters.length]!;
+    await page.keyboard.type(letter);
+    return before + letter;
+  },
+  isNear: (kept: string, before: string, last: string) =>
+    kept.startsWith(before) && kept.length <= last.length + 1,
 };
+const wallField = async (page: Page) => page.getByRole('textbox', { name: /^wall thickness/ });
+const wallOf = (kept: { box: { wall: number } }) => String(kept.box.wall);
 
 const edits: Record<string, Edit> = {
-  'a note': typing('rules/finger-fit/', async (page) => {
-    const field = page.getByRole('textbox', { name: /^My note/ });
-    const button = page.getByRole('button', { name: 'my note' });
-    await expect(field.or(button).first()).toBeVisible();
-    if (!(await field.isVisible())) await button.click();
-    await field.waitFor();
-    return field;
-  }),
-  'a scratch cell': typing(
-    'scratch/',
-    async (page) => page.getByRole('combobox', { name: 'cell 1', exact: true }),
-    '1 +',
-  ),
+  'a note': {
+    ...typing,
+    path: 'rules/finger-fit/',
+    field: async (page) => {
+      const field = page.getByRole('textbox', { name: /^My note/ });
+      const button = page.getByRole('button', { name: 'my note' });
+      await field.or(button).first().waitFor();
+      if (!(await field.isVisible())) await button.click();
+      return field;
+    },
+    key: 'notes',
+    of: (kept: { notes: Record<string, string> }) => kept.notes['rules/finger-fit'] ?? '',
+  },
+  'a scratch cell': {
+    ...typing,
+    path: 'scratch/',
+    field: async (page) => page.getByRole('combobox', { name: 'cell 1', exact: true }),
+    key: 'scratch',
+    of: (kept: { cells: { text: string }[] }) => kept.cells[0]!.text,
+  },
   'a slider of the box': {
-    start: async (page) => {
-      await open(page, 'my-box/#walls');
-      await page.getByRole('slider', { name: 'wall thickness, slider' }).focus();
-    },
+    path: 'my-box/#walls',
+    field: wallField,
     change: async (page, at) => {
-      await page.keyboard.press(at % 14 < 7 ? 'ArrowRight' : 'ArrowLeft');
-      return page.getByRole('slider', { name: 'wall thickness, slider' }).inputValue();
+      const slider = page.getByRole('slider', { name: 'wall thickness, slider' });
+      await slider.press(at % 8 < 4 ? 'ArrowRight' : 'ArrowLeft');
+      return (await wallField(page)).inputValue();
     },
-    seen: (page) => page.getByRole('slider', { name: 'wall thickness, slider' }).inputValue(),
-    isNear: (now, after) => Math.abs(Number(now) - Number(after.at(-1))) <= 1,
+    key: 'box',
+    of: wallOf,
+    // One mark of the ruler.
+    isNear: (kept, before, last) =>
+      [before, last].some((value) => Math.abs(Number(kept) - Number(value)) <= 0.5),
   },
   'a number typed and entered': {
-    start: async (page) => {
-      await open(page, 'my-box/#walls');
-    },
+    path: 'my-box/#walls',
+    field: wallField,
     change: async (page, at) => {
-      const value = String(6 + (at % 8));
-      const field = page.getByRole('textbox', { name: /^wall thickness/ });
-      await field.fill(value);
+      const field = await wallField(page);
+      await field.fill(String(6 + (at % 8)));
       await field.press('Enter');
-      return value;
+      return field.inputValue();
     },
-    seen: (page) => page.getByRole('textbox', { name: /^wall thickness/ }).inputValue(),
-    isNear: (now, after) =>
-      after.length < 2 || [...after.slice(-2), String(6 + ((Number(after.at(-1)) - 5) % 8))].includes(now),
+    key: 'box',
+    of: wallOf,
+    isNear: (kept, before, last) => [before, last, String(6 + ((Number(last) - 5) % 8))].includes(kept),
   },
 };
 
@@ -108,34 +98,55 @@ async function kill(context: BrowserContext, page: Page): Promise<void> {
   await crashed;
 }
 
-const kills = 50;
 for (const [at, [what, edit]] of Object.entries(edits).entries())
-  test(`${what}: killed at ${kills} moments, at most the last change is gone`, async ({ context }) => {
+  test(`${what}: cut off at ${moments} moments, at most the last change is gone`, async ({ context }) => {
     test.setTimeout(150_000);
     console.log(`KILL_SEED=${seed}`);
-    const number = numbersOf(seed + at);
+    const from = xoroshiro128plus(seed + at);
+    const number = (below: number) => (from.next() >>> 0) % below;
     const lost: string[] = [];
+    let [step, compared] = [0, 0];
     let page = await context.newPage();
-    await edit.start(page);
-    for (let round = 0; round < kills; round++) {
-      const begun: string[] = [await edit.seen(page)];
+    await open(page, edit.path);
+    for (let round = 0; round < moments; round += killAt) {
+      const field = await edit.field(page);
+      // A cell holds five hundred letters.
+      if ((await field.inputValue()).length > 300) await field.fill('Again: ');
+      await field.focus();
+      await page.keyboard.press('End');
+      /** What stood there after each change that is over, the last at the end. */
+      const stood = [await field.inputValue()];
       let isOver = false;
       const writing = (async () => {
-        for (let step = 0; !isOver; step++) begun.push(await edit.change(page, round + step));
+        while (!isOver) stood.push(await edit.change(page, step++, stood.at(-1)!));
       })().catch(() => undefined);
-      await new Promise((resolve) => setTimeout(resolve, 20 + number(230)));
-      isOver = number(2) === 0;
+      const judge = (kept: string, before: string) => {
+        compared++;
+        if (!edit.isNear(kept, before, stood.at(-1)!))
+          lost.push(`step ${step}: “${kept}” is kept of “${stood.slice(-3).join('”, “')}”`);
+      };
+      const wait = (least: number) => new Promise((resolve) => setTimeout(resolve, least + number(200)));
+      await wait(200);
+      for (let look = 1; look < killAt; look++) {
+        await wait(20);
+        const before = stood.at(-2) ?? stood[0]!;
+        const kept = await page.evaluate((key) => localStorage.getItem(`rule-and-reason.${key}`), edit.key);
+        if (stood.length > 2 && kept === null) lost.push(`step ${step}: nothing is kept`);
+        if (kept !== null) judge(edit.of(JSON.parse(kept) as never), before);
+      }
       // Half of the time in the midst of a change, half of the time after one.
+      isOver = number(2) === 0;
       if (isOver) await writing;
+      await wait(0);
       await kill(context, page);
       isOver = true;
       await writing;
       await page.close();
       page = await context.newPage();
-      await edit.start(page);
-      const now = await edit.seen(page);
-      if (!edit.isNear(now, begun))
-        lost.push(`round ${round}: “${now}” after “${begun.slice(-3).join('”, “')}”`);
+      await open(page, edit.path);
+      await expect.poll(async () => (await edit.field(page)).inputValue()).not.toBe('');
+      judge(await (await edit.field(page)).inputValue(), stood.at(-2) ?? stood[0]!);
     }
     expect(lost).toEqual([]);
+    expect(compared).toBeGreaterThan(moments - killAt);
   });
