@@ -141,3 +141,56 @@ test('a file whose texts are nested without end changes nothing', () => {
   const { kept } = mergeNotebooks(own, { 'exercise-tries': deep, done: deep, notes: deep });
   expect(kept).toEqual(own);
 });
+
+describe('a store that is emptied or full while the page is open', () => {
+  test('loses no note: the next one writes all of them again', async () => {
+    const { loadNotes, setNote } = await import('../../src/notebook/notes.ts');
+    loadNotes();
+    setNote('rules/finger-fit', 'first');
+    store.texts.clear();
+    setNote('rules/wall-thickness', 'second');
+    store.refuses = () => true;
+    expect(setNote('rules/panel-gap', 'third')).toBe(false);
+    store.refuses = () => false;
+    setNote('rules/lid-play', 'fourth');
+    expect(JSON.parse(store.texts.get(at('notes'))!).notes).toEqual({
+      'rules/finger-fit': 'first',
+      'rules/wall-thickness': 'second',
+      'rules/panel-gap': 'third',
+      'rules/lid-play': 'fourth',
+    });
+  });
+
+  test('loses no answer and no step of a lesson', async () => {
+    const { loadAnswers, addAnswer } = await import('../../src/notebook/recall/answers.ts');
+    const { loadProgress, finish } = await import('../../src/notebook/progress.ts');
+    loadAnswers();
+    loadProgress();
+    addAnswer('joint-spacing/1', 20785, 'right');
+    finish('joint-spacing', 'edge', 'done');
+    store.texts.clear();
+    // February 29, 2028, under a clock that ran ahead.
+    addAnswer('wood-movement/1', 21243, 'wrong');
+    finish('wood-movement', 'ring', 'done');
+    expect(Object.keys(JSON.parse(store.texts.get(at('recall'))!).answers)).toEqual([
+      'joint-spacing/1',
+      'wood-movement/1',
+    ]);
+    expect(Object.keys(JSON.parse(store.texts.get(at('progress'))!).lessons)).toEqual([
+      'joint-spacing',
+      'wood-movement',
+    ]);
+  });
+});
+
+test('a box may be called “constructor” or “__proto__”: it has no ticks until one is set', async () => {
+  const { loadDone, doneOf, tick } = await import('../../src/notebook/done.ts');
+  const { exampleBox } = await import('../../src/box/subjects/example.ts');
+  loadDone();
+  for (const name of ['constructor', '__proto__', 'toString']) {
+    const box = { ...exampleBox, name, wall: 6 + name.length / 4 };
+    expect(doneOf(box)).toEqual({ steps: new Set(), changed: false });
+    tick(box, 'mill', true);
+    expect(doneOf(box).steps).toEqual(new Set(['mill']));
+  }
+});
