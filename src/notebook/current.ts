@@ -7,6 +7,7 @@
 import { signal } from '@preact/signals';
 import { exampleBox, exampleFor, isExample } from '../box/subjects/example.ts';
 import type { Box } from '../box/subjects/inputs.ts';
+import { damaged, keepAside } from './aside.ts';
 import { type Decoded, decodeLink, decodeStore, encodeLink, encodeStore } from './codec.ts';
 import { loadDesigns, setAside } from './designs.ts';
 import { remember, stepBack, stepForward } from './history.ts';
@@ -18,8 +19,6 @@ const key = 'box';
 
 export const currentBox = signal<Box>(exampleBox);
 
-/** Something the reader should know about a box that could not be read, or not in full, with the text that was found. */
-export const damaged = signal<{ message: string; text: string } | undefined>(undefined);
 /** Why the last change was not made as wanted; undefined where it was. */
 export const refused = signal<string | undefined>(undefined);
 
@@ -33,11 +32,8 @@ export function loadBox(): void {
   if (kept !== undefined) {
     const decoded = decodeStore(kept);
     if (decoded.ok) currentBox.value = decoded.box;
-    tellDamage(
-      decoded,
-      kept,
-      'The example is shown instead; what was kept stays until you change something.',
-    );
+    if (!decoded.ok || decoded.dropped.length > 0) keepAside(key, kept);
+    tellDamage(decoded, kept, 'The example is shown instead; what was kept is set aside.');
   }
   // An untouched example is the one of the reader's units, also when they choose others.
   units.subscribe((system) => {
@@ -60,6 +56,7 @@ export function loadBox(): void {
     }
     const decoded = decodeStore(text);
     if (decoded.ok) currentBox.value = decoded.box;
+    else if (text !== '') keepAside(key, text);
   });
   carryAlong();
 }

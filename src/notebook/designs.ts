@@ -1,6 +1,7 @@
 /** Named designs kept on the device, beside the current box. Each is read field by field; tabs add to one list. */
 import { signal } from '@preact/signals';
 import type { Box } from '../box/subjects/inputs.ts';
+import { keepAside } from './aside.ts';
 import { readBox } from './codec.ts';
 import { load, onOtherTab, save } from './storage.ts';
 
@@ -65,7 +66,11 @@ export const writeDesigns = (list: readonly SavedDesign[]): string =>
 /** What is kept now, by whatever tab; this tab's list where the store cannot be read. */
 function latest(): readonly SavedDesign[] {
   const text = load(key);
-  return text === undefined ? designs.value : readDesigns(text).good;
+  if (text === undefined) return designs.value;
+  const { good, allRead } = readDesigns(text);
+  // Another tab may be of a newer version.
+  if (!allRead) keepAside(key, text);
+  return good;
 }
 
 const store = (list: readonly SavedDesign[]): boolean => {

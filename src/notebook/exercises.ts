@@ -3,7 +3,8 @@
  * goes anywhere.
  */
 import { signal } from '@preact/signals';
-import { load, onOtherTab, save } from './storage.ts';
+import { readKept } from './aside.ts';
+import { onOtherTab, save } from './storage.ts';
 
 /** The name of a class and a number in it. */
 export interface Member {
@@ -32,6 +33,10 @@ export const member = signal<Member | undefined>(undefined);
 export const tries = signal<readonly Try[]>([]);
 let awake = false;
 
+/** As `learnerOf` reads them from a link. */
+const highestNumber = 999;
+const longestName = 60;
+
 function readJson(text: string | undefined): unknown {
   try {
     return JSON.parse(text ?? 'null');
@@ -44,7 +49,13 @@ const isMember = (value: unknown): value is Member =>
   typeof value === 'object' &&
   value !== null &&
   typeof (value as Member).className === 'string' &&
-  Number.isInteger((value as Member).number);
+  (value as Member).className.length <= longestName &&
+  Number.isInteger((value as Member).number) &&
+  Math.abs((value as Member).number) <= highestNumber;
+const readMember = (text: string | undefined): Member | undefined => {
+  const kept = readJson(text);
+  return isMember(kept) ? { className: kept.className, number: kept.number } : undefined;
+};
 
 const isTry = (value: unknown): value is Try =>
   isMember(value) &&
@@ -55,25 +66,34 @@ const isTry = (value: unknown): value is Try =>
 
 const readTries = (text: string | undefined): readonly Try[] => {
   const kept = readJson(text);
-  return Array.isArray(kept) ? kept.filter(isTry) : [];
+  return Array.isArray(kept)
+    ? kept.filter(isTry).map(({ className, number, exercise, asked, entry, said, right }) => ({
+        className,
+        number,
+        exercise,
+        asked,
+        entry,
+        said,
+        right,
+      }))
+    : [];
 };
+const keptTries = (): readonly Try[] => readKept(keys.tries, 'tries', readTries);
 
 /** Loads what is kept, and follows other tabs from then on. A member named by the address comes before a kept one. */
 export function loadExercises(named: Member | undefined): void {
   if (typeof window === 'undefined') return;
   if (!awake) {
     awake = true;
-    const kept = readJson(load(keys.member));
-    member.value = isMember(kept) ? kept : undefined;
-    tries.value = readTries(load(keys.tries));
+    member.value = readKept(keys.member, 'class and number', readMember);
+    tries.value = keptTries();
     onOtherTab(keys.tries, (text) => {
       tries.value = readTries(text);
     });
     // Two learners may share a device, a tab each: another's name is taken only where there is none.
     onOtherTab(keys.member, (text) => {
-      const chosen = readJson(text);
       if (text !== '' && member.peek()) return;
-      member.value = isMember(chosen) ? chosen : undefined;
+      member.value = readMember(text);
     });
   }
   if (named) chooseMember(named);
@@ -87,7 +107,7 @@ export function chooseMember(chosen: Member): void {
 /** Adds an answer to what any tab has kept meanwhile. */
 export function addTry(one: Try): void {
   // A refused store keeps nothing: then this page's own are all there are.
-  const kept = readTries(load(keys.tries));
+  const kept = keptTries();
   const before = kept.length >= tries.value.length ? kept : tries.value;
   tries.value = [...before, one].slice(-mostTries);
   save(keys.tries, JSON.stringify(tries.value));

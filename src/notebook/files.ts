@@ -4,6 +4,9 @@
  *   version 1   { version: 1, box: { … } }, as the device keeps it: written where there are no notes, so that every version of
  *               the notebook opens it
  *   version 2   the same with the reader’s notes
+ *
+ * Both name the version of the site that wrote them, under `site`, for whoever looks for a fault; no reader goes by it. A CSV
+ * has no place for it: its format knows no remarks.
  */
 
 import type { Design } from '../box/design/design.ts';
@@ -12,6 +15,7 @@ import type { Box } from '../box/subjects/inputs.ts';
 import { format, type RulerPair } from '../units/index.ts';
 import { type Decoded, decodeStore, encodeStore, readBox } from './codec.ts';
 import { type Notes, readNotes } from './notes.ts';
+import { siteVersion } from './site-version.ts';
 
 /** A design is a few kilobytes, and notes are as long as their reader writes; anything larger is something else. */
 const longestFile = 2_000_000;
@@ -20,7 +24,11 @@ const withNotes = 2;
 /** The text of a design file. */
 export function writeFile(box: Box, notes: Notes = {}): string {
   const kept: object = JSON.parse(encodeStore(box));
-  const all = Object.keys(notes).length > 0 ? { ...kept, version: withNotes, notes } : kept;
+  const all = {
+    ...kept,
+    site: siteVersion,
+    ...(Object.keys(notes).length > 0 && { version: withNotes, notes }),
+  };
   return `${JSON.stringify(all, undefined, 2)}\n`;
 }
 

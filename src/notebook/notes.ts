@@ -3,7 +3,8 @@
  * the file of a box.
  */
 import { signal } from '@preact/signals';
-import { load, onOtherTab, save } from './storage.ts';
+import { readKept } from './aside.ts';
+import { onOtherTab, save } from './storage.ts';
 
 const key = 'notes';
 const version = 1;
@@ -46,11 +47,13 @@ export function decodeNotes(text: string | undefined): Notes {
 
 export const writeNotes = (all: Notes): string => JSON.stringify({ version, notes: all });
 
+const kept = (): Notes => readKept(key, 'notes', decodeNotes, writeNotes);
+
 /** Reads what is kept, and follows other tabs from then on. */
 export function loadNotes(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  notes.value = decodeNotes(load(key));
+  notes.value = kept();
   onOtherTab(key, (text) => {
     notes.value = decodeNotes(text);
   });
@@ -58,8 +61,8 @@ export function loadNotes(): void {
 
 /** Keeps a note beside what any tab has kept meanwhile; an empty one is forgotten. @returns whether the device took it */
 export function setNote(place: string, text: string): boolean {
-  const { [place]: _old, ...others } = { ...notes.value, ...decodeNotes(load(key)) };
-  notes.value = text.trim() === '' ? others : { ...others, [place]: text };
+  const { [place]: _old, ...others } = { ...notes.value, ...kept() };
+  notes.value = text.trim() === '' ? others : { ...others, [place]: text.slice(0, longestKept) };
   return save(key, writeNotes(notes.value));
 }
 
@@ -84,7 +87,7 @@ export function mergeNotes(own: Notes, other: Notes): { notes: Notes; leftOut: n
 /** Puts notes from a file beside the reader's own. @returns how many places it had notes for that are new or longer now */
 export function addNotes(other: Notes): number {
   loadNotes();
-  const own = { ...notes.value, ...decodeNotes(load(key)) };
+  const own = { ...notes.value, ...kept() };
   const { notes: merged } = mergeNotes(own, other);
   const changed = Object.keys(merged).filter((place) => merged[place] !== own[place]).length;
   if (changed > 0) {

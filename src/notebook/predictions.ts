@@ -3,7 +3,8 @@
  * A guess is kept as a short text: a number in its stored unit, the name of an option, or that it was skipped.
  */
 import { signal } from '@preact/signals';
-import { load, onOtherTab, save } from './storage.ts';
+import { readKept } from './aside.ts';
+import { onOtherTab, save } from './storage.ts';
 
 const key = 'guesses';
 
@@ -31,11 +32,13 @@ function read(text: string | undefined): Guesses {
   }
 }
 
+const kept = (): Guesses => readKept(key, 'guesses', read);
+
 /** Loads earlier guesses, and follows other tabs from then on. */
 export function loadGuesses(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  guesses.value = read(load(key));
+  guesses.value = kept();
   onOtherTab(key, (text) => {
     if (own) own = read(text);
     else guesses.value = read(text);
@@ -44,7 +47,7 @@ export function loadGuesses(): void {
 
 /** Remembers a guess beside what any tab has kept meanwhile; an empty text forgets it. */
 export function rememberGuess(id: string, text: string): void {
-  const { [id]: _old, ...others } = { ...guesses.value, ...(own ? {} : read(load(key))) };
+  const { [id]: _old, ...others } = { ...guesses.value, ...(own ? {} : kept()) };
   guesses.value = text === '' ? others : { ...others, [id]: text };
   if (!own) save(key, JSON.stringify(guesses.value));
 }

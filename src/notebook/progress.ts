@@ -1,6 +1,7 @@
 /** How far the reader is in each lesson: which steps are done or skipped, and where they left off; kept on the device. */
 import { signal } from '@preact/signals';
-import { load, onOtherTab, save } from './storage.ts';
+import { readKept } from './aside.ts';
+import { onOtherTab, save } from './storage.ts';
 
 const key = 'progress';
 
@@ -52,8 +53,8 @@ function read(text: string | undefined): { lessons: Progress; last?: string } {
   };
 }
 
-const take = (text: string | undefined) => {
-  const { lessons, last } = read(text);
+const kept = () => readKept(key, 'steps of lessons', read);
+const take = ({ lessons, last }: ReturnType<typeof read>) => {
   progress.value = lessons;
   lastLesson.value = last;
 };
@@ -62,13 +63,13 @@ const take = (text: string | undefined) => {
 export function loadProgress(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  take(load(key));
-  onOtherTab(key, take);
+  take(kept());
+  onOtherTab(key, (text) => take(read(text)));
 }
 
 /** Changes one lesson beside what any tab has kept of the others meanwhile. */
 function keep(lesson: string, next: (now: LessonProgress) => LessonProgress): void {
-  const { lessons } = read(load(key));
+  const { lessons } = kept();
   const all = { ...progress.value, ...lessons };
   progress.value = { ...all, [lesson]: next(all[lesson] ?? { steps: {} }) };
   lastLesson.value = lesson;

@@ -1,7 +1,8 @@
 /** What a teacher chose last for the sheets of a class: kept on this device alone. */
 
 import { signal } from '@preact/signals';
-import { load, onOtherTab, save } from './storage.ts';
+import { readKept } from './aside.ts';
+import { onOtherTab, save } from './storage.ts';
 
 export const papers = ['A4', 'Letter'] as const;
 export type Paper = (typeof papers)[number];
@@ -66,7 +67,7 @@ function read(text: string | undefined): SheetChoices | undefined {
 export function loadSheets(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  sheetChoices.value = read(load(key));
+  sheetChoices.value = readKept(key, 'choices for sheets', read);
   onOtherTab(key, (text) => {
     sheetChoices.value = read(text);
   });

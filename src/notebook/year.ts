@@ -4,7 +4,8 @@ import { climates } from '../calc/air/climates.ts';
 import { halfYearLater, type YearOfAir } from '../calc/air/year.ts';
 import { monthlyWave, PEAK_DAYS, type Reading, yearFromReadings } from '../calc/air/year-from-readings.ts';
 import { isRefused, type Refused } from '../calc/core/refusal.ts';
-import { load, save } from './storage.ts';
+import { readKept } from './aside.ts';
+import { save } from './storage.ts';
 
 /** Kinds of indoor climate to start from. */
 export const kindsOfClimate = climates.filter((each) => each.where === 'indoors');
@@ -43,6 +44,7 @@ const isNumber = (value: unknown): value is number => typeof value === 'number' 
 const isTwelve = (value: unknown) => Array.isArray(value) && value.length === 12 && value.every(isNumber);
 const isReading = (value: Partial<Reading> | undefined) =>
   isNumber(value?.day) && isNumber(value.temperature) && isNumber(value.humidity);
+const readingOf = ({ day, temperature, humidity }: Reading): Reading => ({ day, temperature, humidity });
 const isFrom = (value: unknown) =>
   ['months', 'readings', 'box'].includes(value as string) || kindsOfClimate.some(({ id }) => id === value);
 
@@ -54,8 +56,14 @@ export function readYear(text: string): YearChoice {
     return {
       from: isFrom(from) ? from! : firstYear.from,
       south: south === true,
-      months: isTwelve(months?.humidity) && isTwelve(months?.temperature) ? months! : firstYear.months,
-      readings: isReading(readings?.[0]) && isReading(readings?.[1]) ? readings! : firstYear.readings,
+      months:
+        isTwelve(months?.humidity) && isTwelve(months?.temperature)
+          ? { temperature: months!.temperature, humidity: months!.humidity }
+          : firstYear.months,
+      readings:
+        isReading(readings?.[0]) && isReading(readings?.[1])
+          ? [readingOf(readings![0]), readingOf(readings![1])]
+          : firstYear.readings,
       built: isNumber(built) && built >= 0 && built <= 364 ? Math.round(built) : firstYear.built,
     };
   } catch {
@@ -67,8 +75,7 @@ export function readYear(text: string): YearChoice {
 export function loadYear(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  const kept = load(key);
-  if (kept !== undefined) yearChoice.value = readYear(kept);
+  yearChoice.value = readKept(key, 'year of air', (text) => readYear(text ?? '{}'));
 }
 
 /** Changes the choice and keeps it. */

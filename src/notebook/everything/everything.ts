@@ -3,11 +3,12 @@
  * text field by field when it is used next, so nothing of them is judged here.
  */
 import { exampleBox, isExample } from '../../box/subjects/example.ts';
+import { type Aside, isUnread, readAsides, writeAsides } from '../aside.ts';
 import { decodeStore } from '../codec.ts';
 import { readDesigns, writeDesigns } from '../designs.ts';
 import { load } from '../storage.ts';
 import { keys } from './keys.ts';
-import { addDesigns } from './merges.ts';
+import { addDesigns, type Merge } from './merges.ts';
 import { replace, type Texts } from './replace.ts';
 
 /** Texts by their key; a key without one is not kept. */
@@ -34,17 +35,29 @@ const boxIn = (text: string | undefined) => {
   return decoded?.ok && !isExample(decoded.box) ? decoded.box : undefined;
 };
 
+/** What comes of two texts; a hostile one that cannot be merged changes nothing. */
+function mergedOr(merge: Merge, mine: string, theirs: string): ReturnType<Merge> {
+  try {
+    return merge(mine, theirs);
+  } catch {
+    return { text: mine };
+  }
+}
+
 /** Two notebooks together: nothing of the own one goes. A box that is no longer the current one stands among the designs. */
 export function mergeNotebooks(own: Notebook, other: Notebook): Merged {
   const kept: Record<string, string> = { ...other, ...own };
   const leftOut: Record<string, number> = {};
+  const unread: Aside[] = [];
   for (const [key, { merge }] of Object.entries(keys)) {
     const [mine, theirs] = [own[key], other[key]];
     if (mine === undefined || theirs === undefined || mine === theirs) continue;
-    const merged = merge(mine, theirs);
+    const merged = mergedOr(merge, mine, theirs);
     kept[key] = merged.text;
+    if (merged.text !== mine && isUnread(mine)) unread.push({ key, text: mine });
     if (merged.leftOut) leftOut[key] = merged.leftOut;
   }
+  if (unread.length > 0) kept['set-aside'] = writeAsides([...readAsides(kept['set-aside']), ...unread]);
   const [mine, theirs] = [boxIn(own.box), boxIn(other.box)];
   if (theirs && !mine) kept.box = other.box!;
   if (theirs && mine && JSON.stringify(mine) !== JSON.stringify(theirs)) {

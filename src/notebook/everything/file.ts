@@ -1,8 +1,9 @@
 /**
  * Everything a reader keeps as one file: the texts under every key of `keys.ts` as they stand in the store, with a checksum.
  *
- *   { notebook: 1, made: "2026-11-28", check: "1x2y3z", kept: { box: "…", notes: "…", … } }
+ *   { notebook: 1, site: "0.1.0", made: "2026-11-28", check: "1x2y3z", kept: { box: "…", notes: "…", … } }
  */
+import { siteVersion } from '../site-version.ts';
 import type { Notebook } from './everything.ts';
 import { keys } from './keys.ts';
 
@@ -22,7 +23,7 @@ function checkOf(kept: Notebook): string {
 
 /** The text of a notebook's file. @param made the day, "2026-11-28" */
 export const writeNotebook = (kept: Notebook, made: string): string =>
-  `${JSON.stringify({ notebook: version, made, check: checkOf(kept), kept }, undefined, 1)}\n`;
+  `${JSON.stringify({ notebook: version, site: siteVersion, made, check: checkOf(kept), kept }, undefined, 1)}\n`;
 
 export type ReadNotebook =
   | {

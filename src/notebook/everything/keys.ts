@@ -3,12 +3,14 @@
  * `tests/notebook/everything.test.ts` finds what it lacks. A new key is one line here: what readers call it, how many things
  * its text holds, and how two devices' come together.
  */
+import { readAsides } from '../aside.ts';
 import { readDesigns } from '../designs.ts';
 import { decodeNotes } from '../notes.ts';
 import { readAnswers } from '../recall/answers.ts';
 import { decodeCells } from '../scratch/cells.ts';
 import {
   type Merge,
+  mergeAsides,
   mergeByName,
   mergeCells,
   mergeDesigns,
@@ -56,6 +58,11 @@ const listed = {
   'exercise-member': { name: 'your class and number', merge: ownStays },
   'exercise-tries': { name: 'tries of exercises', count: entries(), merge: mergeTries },
   sheets: { name: 'what you chose for the sheets of a class', merge: ownStays },
+  'set-aside': {
+    name: 'texts that could not be read',
+    count: (text) => readAsides(text).length,
+    merge: mergeAsides,
+  },
   scratch: { name: 'scratch cells', count: cells, merge: mergeCells },
   'scratch.before': { name: 'scratch cells from before', count: cells, merge: ownStays },
   'scratch.damaged': { name: 'scratch cells that could not be read', merge: ownStays },

@@ -2,6 +2,7 @@
  * How what two devices keep under one key comes together. Nothing that is the reader's own goes; where both have something
  * that only one can be, the own one stays. What there is no room for is counted.
  */
+import { readAsides, writeAsides } from '../aside.ts';
 import { mostDesigns, readDesigns, type SavedDesign, writeDesigns } from '../designs.ts';
 import { mostTries } from '../exercises.ts';
 import { decodeNotes, mergeNotes, writeNotes } from '../notes.ts';
@@ -18,6 +19,15 @@ export interface Merged {
 export type Merge = (own: string, other: string) => Merged;
 
 type Json = Record<string, unknown>;
+
+/** Texts set aside: those of the other stand before the own ones. */
+export const mergeAsides: Merge = (own, other) => {
+  const mine = readAsides(own);
+  const missing = readAsides(other).filter(
+    (one) => !mine.some(({ key, text }) => key === one.key && text === one.text),
+  );
+  return { text: writeAsides([...missing, ...mine]) };
+};
 
 /** A record in JSON; an empty one where it is none. */
 function recordIn(text: string): Json {

@@ -3,7 +3,8 @@
  * the answers are kept: when a question comes back is worked out from them (`schedule.ts`), so nothing can contradict them.
  */
 import { signal } from '@preact/signals';
-import { load, onOtherTab, save } from '../storage.ts';
+import { readKept } from '../aside.ts';
+import { onOtherTab, save } from '../storage.ts';
 
 const key = 'recall';
 const version = 1;
@@ -50,11 +51,13 @@ export function readAnswers(text: string | undefined): Answers {
 
 export const writeAnswers = (all: Answers): string => JSON.stringify({ version, answers: all });
 
+const kept = (): Answers => readKept(key, 'answers', readAnswers, writeAnswers);
+
 /** Reads what is kept, and follows other tabs from then on. */
 export function loadAnswers(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  answers.value = readAnswers(load(key));
+  answers.value = kept();
   onOtherTab(key, (text) => {
     answers.value = readAnswers(text);
   });
@@ -62,7 +65,7 @@ export function loadAnswers(): void {
 
 /** Changes the answers of one question, beside what any tab has kept of the others meanwhile. */
 function keep(id: string, next: (own: readonly Answer[]) => readonly Answer[]): void {
-  const all = { ...answers.value, ...readAnswers(load(key)) };
+  const all = { ...answers.value, ...kept() };
   answers.value = { ...all, [id]: next(all[id] ?? []).slice(-mostAnswers) };
   save(key, writeAnswers(answers.value));
 }

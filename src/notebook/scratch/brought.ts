@@ -1,5 +1,6 @@
 /** Cells that come from elsewhere: from the device, a link or a file. What stood there before is set aside. */
 import { signal } from '@preact/signals';
+import { keepAside } from '../aside.ts';
 import { load, onOtherTab, save } from '../storage.ts';
 import {
   type Cell,
@@ -29,7 +30,10 @@ export function loadScratch(): void {
     if (!decoded.ok) {
       save(`${key}.damaged`, text);
       scratchSays.value = `${decoded.message} Empty cells are shown instead; a copy of the text is kept.`;
-    } else sayDropped(decoded.dropped);
+    } else if (decoded.dropped > 0) {
+      keepAside(key, text);
+      sayDropped(decoded.dropped);
+    }
   }
   const former = load(keyBefore);
   const read = former === undefined ? undefined : decodeCells(former, 'kept on this device');

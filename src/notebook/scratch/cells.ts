@@ -3,8 +3,10 @@
  * be old, damaged or hostile: a cell that cannot be used is left out and counted, the rest is kept.
  *
  *   link         version + "." + base64url of the JSON of the cells
- *   store, file  JSON { version: 1, cells: [ … ] }
+ *   store        JSON { version: 1, cells: [ … ] }
+ *   file         the same with the version of the site, under `site`
  */
+import { siteVersion } from '../site-version.ts';
 import { fromTail, longestLink, toTail } from '../tail.ts';
 import { longestText } from './tidy.ts';
 
@@ -55,11 +57,15 @@ function readCells(claimed: unknown): DecodedCells {
   return { ok: true, cells, dropped: claimed.length - cells.length };
 }
 
-/** The cells as kept on the device, and as a file. */
+/** The cells as kept on the device. */
 export const writeCells = (cells: readonly Cell[]): string =>
   `${JSON.stringify({ version, cells }, undefined, 2)}\n`;
 
-/** Reads what `writeCells` wrote. @param where "kept on this device", for the message */
+/** The cells as a file, which names the version of the site. */
+export const writeCellsFile = (cells: readonly Cell[]): string =>
+  `${JSON.stringify({ version, site: siteVersion, cells }, undefined, 2)}\n`;
+
+/** Reads what `writeCells` or `writeCellsFile` wrote. @param where "kept on this device", for the message */
 export function decodeCells(text: string, where: string): DecodedCells {
   let claimed: { version?: unknown; cells?: unknown } | null;
   try {

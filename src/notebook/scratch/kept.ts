@@ -1,7 +1,8 @@
 /** The reader's scratch cells: one list in the browser, changed cell by cell and kept on the device. */
 import { signal } from '@preact/signals';
 import { save } from '../storage.ts';
-import { type Cell, mostCells, writeCells } from './cells.ts';
+import { type Cell, longestNote, mostCells, writeCells } from './cells.ts';
+import { longestText } from './tidy.ts';
 
 /** Under which the device keeps the cells, and a link carries them. */
 export const key = 'scratch';
@@ -35,8 +36,22 @@ export function put(cells: readonly KeptCell[]): void {
   save(key, writeCells(cellsNow()));
 }
 
+/** A cell as long as it can be read back: names from the list are put in without asking the field. */
+function readable(cell: Cell): Cell {
+  const most = cell.type === 'note' ? longestNote : longestText;
+  if (cell.text.length <= most) return cell;
+  scratchSays.value = `A cell holds ${most} characters: what is longer was left out.`;
+  return { ...cell, text: cell.text.slice(0, most) };
+}
+
 export function setCell(id: number, cell: Cell): void {
-  put(scratch.value.map((one) => (one.id === id ? { id, cell } : one)));
+  put(scratch.value.map((one) => (one.id === id ? { id, cell: readable(cell) } : one)));
+}
+
+/** Keeps what is being typed in a cell, should the page end now; nothing is worked out from it. */
+export function keepDraft(id: number, text: string): void {
+  const cells = scratch.peek().map((one) => (one.id === id ? { ...one.cell, text } : one.cell));
+  save(key, writeCells(cells));
 }
 
 /** Adds a cell below another, or at the end. @returns its id; undefined where there is no room */

@@ -47,6 +47,9 @@ const entriesOf = (own: Own, { stillWoods }: AskFile): readonly Entry[] => [
   ...woodEntries(own.box, stillWoods),
 ];
 
+/** Characters of a question; what is pasted behind them is not read, since a word of a million letters fits no table of spellings. */
+const longestQuestion = 300;
+
 /** Made piece by piece, so that typing goes on meanwhile. */
 export async function searchOf(file: AskFile, read: ReadNumber, box: Box): Promise<Search> {
   const index = askIndex(file);
@@ -78,7 +81,8 @@ export async function searchOf(file: AskFile, read: ReadNumber, box: Box): Promi
 
   return {
     own: takeUp,
-    find: (question, ofReader, system) => {
+    find: (typed, ofReader, system) => {
+      const question = typed.slice(0, longestQuestion);
       const mine = takeUp(ofReader);
       const size = numberIn(question);
       spelling ??= spellingOf(index.known);

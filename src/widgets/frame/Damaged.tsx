@@ -1,7 +1,8 @@
 /** What the reader must know about keeping: a box that could not be read, a change that could not be made, a device that keeps nothing. */
 
 import { useEffect, useRef } from 'preact/hooks';
-import { damaged, refused } from '../../notebook/current.ts';
+import { damaged } from '../../notebook/aside.ts';
+import { refused } from '../../notebook/current.ts';
 import { isSaving } from '../../notebook/storage.ts';
 import { href } from '../kit/href.ts';
 import { openWall } from '../wall/door.ts';

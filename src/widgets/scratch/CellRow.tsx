@@ -1,7 +1,7 @@
 /** One cell: its field, what follows from it, and the buttons that move it or take it out. */
 import { useId } from 'preact/hooks';
 import { type Cell, longestNote } from '../../notebook/scratch/cells.ts';
-import { type KeptCell, moveCell, setCell, takeOut } from '../../notebook/scratch/kept.ts';
+import { type KeptCell, keepDraft, moveCell, setCell, takeOut } from '../../notebook/scratch/kept.ts';
 import type { CellResult } from '../../notebook/scratch/sheet.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { PlotEnds, PlotResult } from './PlotCell.tsx';
@@ -96,6 +96,7 @@ export function CellRow({
             offers={work.offers.value}
             placeholder={example}
             set={write}
+            draft={(text) => keepDraft(id, text)}
             use={work.use}
             enter={enter}
             hint={(asked) =>

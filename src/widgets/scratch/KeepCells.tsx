@@ -1,6 +1,6 @@
 /** The cells as a link or a file, and a file as the cells. */
 import { before, bringBack, linkToScratch, openCells } from '../../notebook/scratch/brought.ts';
-import { readCellsFile, writeCells } from '../../notebook/scratch/cells.ts';
+import { readCellsFile, writeCellsFile } from '../../notebook/scratch/cells.ts';
 import { cellsNow } from '../../notebook/scratch/kept.ts';
 import { useCopiedLink } from '../kit/use-copied-link.ts';
 import { download } from '../my-box/download.ts';
@@ -19,7 +19,7 @@ export function KeepCells() {
         <button
           type="button"
           class="quiet"
-          onClick={() => download('scratch-cells.json', 'application/json', writeCells(cellsNow()))}
+          onClick={() => download('scratch-cells.json', 'application/json', writeCellsFile(cellsNow()))}
         >
           save as a file
         </button>{' '}

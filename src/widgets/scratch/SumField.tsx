@@ -20,6 +20,8 @@ interface Props {
   placeholder?: string;
   /** Takes the text once it is written. */
   set: (text: string) => void;
+  /** Told of every letter. */
+  draft: (text: string) => void;
   /** With the first touch. */
   use: () => void;
   /** After Enter has taken the text. */
@@ -37,6 +39,7 @@ export function SumField({
   offers,
   placeholder,
   set,
+  draft,
   use,
   enter,
   hint,
@@ -70,6 +73,7 @@ export function SumField({
     // A parenthesis that is there already is not opened twice.
     const put = behind.startsWith('(') ? offer.text.replace(/\($/, '') : offer.text;
     typed.value = text.slice(0, from) + put + behind;
+    draft(typed.value);
     caret.value = from + put.length;
     goTo.current = caret.value;
     marked.value = -1;
@@ -129,6 +133,7 @@ export function SumField({
         onFocus={use}
         onInput={({ currentTarget }) => {
           typed.value = currentTarget.value;
+          draft(currentTarget.value);
           open.value = true;
           marked.value = -1;
           see();
