@@ -64,7 +64,9 @@ export const bundles = [
   // What the bench of my box draws with from the start; it is shared with the build sheet and the templates.
   {
     name: 'box',
-    test: sources('geometry', 'box/design', 'figures/box'),
+    test: new RegExp(
+      `${sources('geometry', 'box/design', 'figures/box').source}|[\\\\/]my-box[\\\\/](warnings|DirectNumber)`,
+    ),
     tags: ['$initial' as const],
     minShareCount,
   },
