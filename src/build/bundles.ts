@@ -23,7 +23,7 @@ const keeping =
   /[\\/]src[\\/](notebook[\\/](?!notes|recall|scratch|everything|year|reckoner|exercises)|widgets[\\/]beside[\\/]at-hand)/;
 /** What every page uses, but for what most of them fetch with the first reason. */
 const kit =
-  /[\\/](preact[\\/]|src[\\/](units[\\/](?!pairs)|widgets[\\/]kit[\\/](?!Why|kind-of-unit|OwnUnits)))/;
+  /[\\/](preact[\\/]|src[\\/](units[\\/](?!pairs|parse)|widgets[\\/]kit[\\/](?!Why|why-late|kind-of-unit|OwnUnits)))/;
 const minShareCount = 2;
 export const bundles = [
   {
