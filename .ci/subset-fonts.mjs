@@ -14,10 +14,12 @@ const range = (/** @type {number} */ first, /** @type {number} */ last) =>
   Array.from({ length: last - first + 1 }, (_, index) => String.fromCodePoint(first + index)).join('');
 const ascii = range(0x20, 0x7e);
 
+/** Signs that a reader may type and next to no page prints. */
+const rare = '#$@\\^`{|}';
 /** Text and labels: US English, typographic marks, sizes, and two letters of names that several pages have. */
-const text = `${ascii}\u00a0\u2009\u202f§°±²³·×¶–—‘’“”…′″−íö`;
+const text = `${[...ascii].filter((sign) => !rare.includes(sign)).join('')}\u00a0\u2009\u202f§°±²³·×¶–—‘’“”…′″−íö`;
 /** Names of authors and what a reader may type: a file of its own, which only a page with such a sign fetches. */
-const more = '¼½¾⁄´¹áäåçèéñóøúüÄÅÉÖÜß';
+const more = `${rare}¼½¾⁄´¹áäåçèéñóøúüÄÅÉÖÜß`;
 /** Signs that the text faces lack; also in a file of their own. */
 const signs = '←↑→↓⇒√∞≈≠≤≥△✓Δαβγδθλμνπρστφ';
 const shifted = (/** @type {string} */ letters, /** @type {string} */ first, /** @type {number} */ to) =>
@@ -32,17 +34,21 @@ const formulas = `%()+,./0123456789:;<=>[]|\u00a0\u2009\u202f°±·×−⋅≈�
 // Tabular and lining figures. Ligatures would cost 3 kB and kerning 5 in Literata and 2 in Source Sans: these faces are
 // spaced so that text reads well without either, and headings are set a little closer (src/styles/base.css).
 const keepFeatures = ['tnum', 'lnum'];
-// Both weights in one file: 14.6 and 10.4 kB, where a file for each would be 17.1 and 12.0 kB together.
-const variationAxes = { wght: { min: 400, max: 600, default: 400 } };
+// The serif is for reading and has one weight: 7.7 kB, where two in one file are 13.5. What is heavy is set in the sans, both of
+// whose weights in one file are smaller than a file for each.
+const serifAxes = { wght: 400 };
+const sansAxes = { wght: { min: 400, max: 600, default: 400 } };
+// What only programs other than browsers read: names of styles, classes of glyphs.
+const dropTables = ['STAT', 'GDEF'];
 const serif = '@fontsource-variable/literata/files/literata-latin-wght-normal.woff2';
 const sans = '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2';
 const math = '@fontsource/noto-sans-math/files/noto-sans-math-latin-400-normal.woff2';
 
 const fonts = {
-  'notebook-serif': { from: serif, characters: text, options: { keepFeatures, variationAxes } },
-  'notebook-serif-more': { from: serif, characters: more, options: { keepFeatures, variationAxes } },
-  'notebook-sans': { from: sans, characters: text, options: { keepFeatures, variationAxes } },
-  'notebook-sans-more': { from: sans, characters: more, options: { keepFeatures, variationAxes } },
+  'notebook-serif': { from: serif, characters: text, options: { keepFeatures, dropTables, variationAxes: serifAxes } },
+  'notebook-serif-more': { from: serif, characters: more, options: { keepFeatures, dropTables, variationAxes: serifAxes } },
+  'notebook-sans': { from: sans, characters: text, options: { keepFeatures, dropTables, variationAxes: sansAxes } },
+  'notebook-sans-more': { from: sans, characters: more, options: { keepFeatures, dropTables, variationAxes: sansAxes } },
   'notebook-signs': { from: math, characters: signs, options: { keepFeatures: [] } },
   // The MATH table, which stretches brackets and roots, stays in; ssty draws small letters for indices.
   'notebook-math': {

@@ -20,16 +20,24 @@ const sources = (...paths: string[]) =>
   new RegExp(`[\\\\/]src[\\\\/](${paths.join('|').replaceAll('/', '[\\\\/]')})[\\\\/]`);
 /** What a reader keeps, but for what few pages or late parts read; and what wakes notes beside a text. */
 const keeping =
-  /[\\/]src[\\/](notebook[\\/](?!notes|recall|scratch|everything)|widgets[\\/]beside[\\/]at-hand)/;
+  /[\\/]src[\\/](notebook[\\/](?!notes|recall|scratch|everything|year|reckoner|exercises)|widgets[\\/]beside[\\/]at-hand)/;
+/** What every page uses, but for what most of them fetch with the first reason. */
+const kit =
+  /[\\/](preact[\\/]|src[\\/](units[\\/](?!pairs|parse)|widgets[\\/]kit[\\/](?!Why|why-late|kind-of-unit|OwnUnits)))/;
 const minShareCount = 2;
 export const bundles = [
   {
     name: 'kit',
     test: new RegExp(
-      `[\\\\/]preact[\\\\/]|${sources('units', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|verdicts)').source}|${keeping.source}`,
+      `${kit.source}|${sources('calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/verdicts').source}|${keeping.source}`,
     ),
     // What a page fetches late stays late.
     tags: ['$initial' as const],
+    minShareCount,
+  },
+  {
+    name: 'why',
+    test: /[\\/](units[\\/]pairs|widgets[\\/]kit[\\/](Why|kind-of-unit|OwnUnits))/,
     minShareCount,
   },
   { name: 'lesson', test: sources('widgets/lesson'), tags: ['$initial' as const], minShareCount },
@@ -50,10 +58,14 @@ export const bundles = [
       : []),
     {
       name: names.join('-'),
-      test: sources(`(calc|box/subjects|figures|widgets/subjects)/(${names.join('|')})`),
+      test: sources(
+        `(calc|box/subjects|figures|widgets/subjects)/(?!air/(?:year|climates|year-from-readings)[.])(${names.join('|')})`,
+      ),
       minShareCount,
     },
   ]),
+  // A year of air belongs to one lesson, and to late parts.
+  { name: 'year', test: /[\\/]src[\\/](notebook|calc[\\/]air)[\\/](year|climates)/, minShareCount },
   // All subjects together, and the marks of what they say: the page of all rules judges by them without what builds and
   // draws the box.
   {
@@ -65,7 +77,9 @@ export const bundles = [
   // What the bench of my box draws with from the start; it is shared with the build sheet and the templates.
   {
     name: 'box',
-    test: sources('geometry', 'box/design', 'figures/box'),
+    test: new RegExp(
+      `${sources('geometry', 'box/design', 'figures/box', 'notebook/reckoner').source}|[\\\\/]my-box[\\\\/](warnings|DirectNumber)`,
+    ),
     tags: ['$initial' as const],
     minShareCount,
   },

@@ -8,6 +8,7 @@ import { facesOf } from './faces.ts';
 import { type Move, turnedBy } from './move.ts';
 import { twiceArea } from './polygon.ts';
 import type { Prism, Solid } from './solid.ts';
+import { atOnce, type Steps } from './steps.ts';
 import { onSheet, type View } from './view.ts';
 
 /** Something to draw: a solid, moved as a stiff body where `move` says so. */
@@ -84,22 +85,35 @@ function shadowOf({ points }: Polygon, front: Vector): Shadow {
   return { box: [left, top, right, bottom], near, far, area: Math.abs(twice) / 2, body };
 }
 
+/** What one solid may show, before anything covers it. */
+function candidatesOf<Name>(view: View, of: Shown<Name>): Candidate<Name>[] {
+  const { name, solid, move = (point: Vector) => point } = of;
+  return facesOf(solid).flatMap(({ normal, polygons, cut }) => {
+    const front = onSheet(view, turnedBy(of.move, normal));
+    if (front[2] > -1e-6) return [];
+    const face = { name, normal, cut, of };
+    return polygons.flatMap(({ points, drawn }) => {
+      const polygon = { points: points.map((point) => onSheet(view, move(point))), drawn };
+      return isThin(polygon) ? [] : [{ face, polygon, shadow: shadowOf(polygon, front) }];
+    });
+  });
+}
+
 /** What is seen of all solids. */
-export function visible<Name>(view: View, shown: readonly Shown<Name>[]): readonly SeenFace<Name>[] {
-  const all: Candidate<Name>[] = shown
-    .flatMap((of) => {
-      const { name, solid, move = (point: Vector) => point } = of;
-      return facesOf(solid).flatMap(({ normal, polygons, cut }) => {
-        const front = onSheet(view, turnedBy(of.move, normal));
-        if (front[2] > -1e-6) return [];
-        const face = { name, normal, cut, of };
-        return polygons.flatMap(({ points, drawn }) => {
-          const polygon = { points: points.map((point) => onSheet(view, move(point))), drawn };
-          return isThin(polygon) ? [] : [{ face, polygon, shadow: shadowOf(polygon, front) }];
-        });
-      });
-    })
-    .sort((a, b) => b.shadow.area - a.shadow.area);
+export const visible = <Name>(view: View, shown: readonly Shown<Name>[]): readonly SeenFace<Name>[] =>
+  atOnce(visibleInSteps(view, shown));
+
+/** The same, with a pause possible after each small step. */
+export function* visibleInSteps<Name>(
+  view: View,
+  shown: readonly Shown<Name>[],
+): Steps<readonly SeenFace<Name>[]> {
+  const all: Candidate<Name>[] = [];
+  for (const of of shown) {
+    all.push(...candidatesOf(view, of));
+    yield;
+  }
+  all.sort((a, b) => b.shadow.area - a.shadow.area);
   // Small ones first, each against the largest first: most of what is hidden is small, and is hidden by few. What is
   // hidden itself hides nothing that those before it do not hide.
   const before = all.map(({ shadow }) => shadow);
@@ -111,6 +125,7 @@ export function visible<Name>(view: View, shown: readonly Shown<Name>[]): readon
     if (seen.length === 0) before.splice(index, 1);
     else if (known) known.push(...seen);
     else left.set(candidate.face, [...seen]);
+    yield;
   }
   return [...left].map(([face, polygons]) => ({ ...face, polygons }));
 }

@@ -10,8 +10,9 @@
 import type { Design } from '../../box/design/design.ts';
 import type { Part } from '../../box/design/part.ts';
 import type { Vector } from '../../geometry/convex.ts';
+import { atOnce, type Steps } from '../../geometry/steps.ts';
 import { onSheet, type View, viewFrom } from '../../geometry/view.ts';
-import { type SeenFace, type Shown, visible } from '../../geometry/visible.ts';
+import { type SeenFace, type Shown, visibleInSteps } from '../../geometry/visible.ts';
 import { type PartOfBox, type Region, regionsOf } from './parts-of-box.ts';
 import { type Pose, posed } from './poses.ts';
 import { type Spot, spotsOf } from './spots.ts';
@@ -61,18 +62,16 @@ function sheetOf(shown: readonly Shown<Part>[], view: View): BenchPicture['sheet
 }
 
 /** @param turn degrees from the usual view, any @param tip degrees from it, upward the eye rises */
-export function benchPicture(design: Design, pose: Pose, turn: number, tip: number): BenchPicture {
+export const benchPicture = (...of: Parameters<typeof pictureInSteps>): BenchPicture =>
+  atOnce(pictureInSteps(...of));
+
+/** The same, with a pause possible after each small step. */
+export function* pictureInSteps(design: Design, pose: Pose, turn: number, tip: number): Steps<BenchPicture> {
   const view = viewOf(turn, tip);
   const shown = posed(design, pose);
-  const seen = visible(view, shown);
+  const seen = yield* visibleInSteps(view, shown);
   const regions = regionsOf(seen, design.plan, view);
-  return {
-    view,
-    pose,
-    shown,
-    seen,
-    regions,
-    spots: spotsOf(design, shown, regions, view),
-    sheet: sheetOf(shown, view),
-  };
+  yield;
+  const spots = spotsOf(design, shown, regions, view);
+  return { view, pose, shown, seen, regions, spots, sheet: sheetOf(shown, view) };
 }

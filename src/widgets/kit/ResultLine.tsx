@@ -32,7 +32,7 @@ function NotFetched() {
 
 function fetchWhy(): void {
   void fetchReasons();
-  import('./Why.tsx').then(
+  import('./why-late.ts').then(
     ({ Why }) => {
       panel.value = Why;
     },

@@ -28,6 +28,7 @@ import type { KnownBands } from './use-bands.ts';
 import { useHold } from './use-hold.ts';
 import { useNarrow } from './use-narrow.ts';
 import { usePart } from './use-part.ts';
+import type { KnownPicture } from './use-picture.ts';
 import { useWarnings } from './use-warnings.ts';
 import { HeardState, Kept, OtherWarnings, Warnings } from './Warnings.tsx';
 import { countsByPart } from './warnings.ts';
@@ -38,12 +39,13 @@ interface Props {
   first: PartOfBench;
   known: KnownMends;
   bands: KnownBands;
+  picture: KnownPicture;
 }
 
 /** So long after the page is awake nothing else is to be done, ms. */
 const idle = 1500;
 
-export default function MyBox({ catalog, first, known, bands }: Props) {
+export default function MyBox({ catalog, first, known, bands, picture }: Props) {
   const store = useStore(wholeModel);
   const shown = useFollower(store.values);
   const design = useComputed(() => designOf(shown.value));
@@ -95,7 +97,7 @@ export default function MyBox({ catalog, first, known, bands }: Props) {
       />
       <OtherBox mine={design} other={other} />
       <div class="workbench" ref={workbench}>
-        <Plate bench={bench} design={drawn} counts={counts} onPart={onPart}>
+        <Plate bench={bench} design={drawn} counts={counts} known={picture} onPart={onPart}>
           <CheckState
             of={warnings.live}
             bench={bench}

@@ -10,11 +10,13 @@ import { isPlanned, panesOf } from '../../figures/box/glass/panes.ts';
 import { poses } from '../../figures/box/poses.ts';
 import type { Count } from '../verdicts/Mark.tsx';
 import { Arrow } from './Arrow.tsx';
+import { asBuilt } from './as-built.ts';
 import { BoxOnBench } from './BoxOnBench.tsx';
 import { type Bench, tipBy } from './bench-state.ts';
 import { useLate } from './Late.tsx';
 import { nameOfPart, type PartOfBench } from './parts.ts';
 import { Turn } from './Turn.tsx';
+import { type KnownPicture, useAfter, usePicture } from './use-picture.ts';
 import { useSize } from './use-size.ts';
 
 interface Props {
@@ -22,17 +24,26 @@ interface Props {
   /** The last box that could be drawn. */
   design: ReadonlySignal<Design>;
   counts: ReadonlySignal<(part: PartOfBench) => Count>;
+  known: KnownPicture;
   onPart: (part: PartOfBench) => void;
   /** Stands below the drawing on a phone. */
   children: ComponentChildren;
 }
 
-export function Plate({ bench, design, counts, onPart, children }: Props) {
+export function Plate({ bench, design, counts, known, onPart, children }: Props) {
+  const drawing = usePicture(design, bench);
   return (
     <section class="plate" aria-label="The box">
       <div class="plate-sheet">
-        <BoxOnBench bench={bench} design={design} counts={counts} onPart={onPart} />
-        <GlassOnBench bench={bench} design={design} />
+        <BoxOnBench
+          bench={bench}
+          design={design}
+          counts={counts}
+          known={known}
+          drawing={drawing}
+          onPart={onPart}
+        />
+        <GlassOnBench bench={bench} design={design} isAwake={useAfter(drawing.isDrawn)} />
       </div>
       <div class="plate-foot">
         <TurnAndTip bench={bench} />
@@ -46,13 +57,18 @@ export function Plate({ bench, design, counts, onPart, children }: Props) {
 /** What the glass is as large as while a page is built. */
 const glassAtFirst = { width: 560, height: 168 };
 
-function GlassOnBench({ bench, design }: Pick<Props, 'bench' | 'design'>) {
+function GlassOnBench({
+  bench,
+  design,
+  isAwake,
+}: Pick<Props, 'bench' | 'design'> & { isAwake: ReadonlySignal<boolean> }) {
   const { ref, size } = useSize(glassAtFirst);
   const part = bench.part.value;
   const { width, height } = size.value;
   const now = design.value;
   // How the parts lie on the boards is worked out by what is fetched late.
   const late = useLate(part === 'board');
+  if (!isAwake.value) return <div class="glass" ref={ref} {...asBuilt} />;
   const panes =
     part !== 'board'
       ? panesOf(part, now, aspectOf(width, height))

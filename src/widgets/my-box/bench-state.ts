@@ -12,7 +12,7 @@ export interface Bench {
 }
 
 /** How the box stands for a part to be seen. */
-const poseFor: Readonly<Record<PartOfBench, Pose>> = {
+export const poseFor: Readonly<Record<PartOfBench, Pose>> = {
   inside: 'lid off',
   walls: 'closed',
   corners: 'closed',

@@ -26,11 +26,14 @@ interface Known {
   readonly rings: ReadonlyMap<Polygon, string>;
 }
 
-export function useRings(design: ReadonlySignal<Design>, picture: BenchPicture): RingsOn | undefined {
+export function useRings(
+  design: ReadonlySignal<Design>,
+  picture: BenchPicture | undefined,
+): RingsOn | undefined {
   const late = useLate(false);
   const known = useSignal<Known | undefined>(undefined);
   useEffect(() => {
-    if (typeof late !== 'object') return undefined;
+    if (typeof late !== 'object' || !picture) return undefined;
     const rings = new Map<Polygon, string>();
     const { view } = picture;
     // Faces in one piece, and divided where corners or the inside are looked at.
@@ -60,7 +63,7 @@ export function useRings(design: ReadonlySignal<Design>, picture: BenchPicture):
   }, [picture, late]);
   const now = known.value;
   return useMemo(() => {
-    if (now?.picture !== picture) return undefined;
+    if (!now || now.picture !== picture) return undefined;
     return (of) => of.flatMap(({ polygons }) => polygons.map((one) => now.rings.get(one) ?? '')).join('');
   }, [now, picture]);
 }
