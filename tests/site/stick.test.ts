@@ -51,7 +51,9 @@ function troublesOf(page: Page): string[] {
 }
 
 const awake = (page: Page) =>
-  page.waitForFunction(() => !document.querySelector('astro-island[ssr]:not([client=visible])'));
+  page.waitForFunction(
+    () => !document.querySelector('astro-island[ssr]:not([client=visible], [client=touch])'),
+  );
 
 /** Changes the wall on my box, and follows links, as a reader would. */
 async function use(page: Page, at: string): Promise<void> {
