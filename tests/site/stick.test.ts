@@ -102,6 +102,11 @@ test('opened from a file without a network, pages wake, links lead on, and numbe
   await page.getByText('drawn later').click();
   await expect(page.locator('h1')).toHaveText('Flat on a flat plate');
   expect(await page.evaluate(() => document.fonts.check('1rem "Notebook Serif"'))).toBe(true);
+  // A cell at the end of a lesson wakes when it is used, and its worker works.
+  await page.goto(pathToFileURL(`${site}lessons/proportion/index.html`).href);
+  await page.locator('.own-sum > summary').click();
+  await page.getByRole('combobox', { name: 'a sum of this lesson' }).fill('2 in to mm');
+  await expect(page.locator('.own-sum .cell-result')).toContainText('50.8');
   expect(troubles).toEqual([]);
 });
 

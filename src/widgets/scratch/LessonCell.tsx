@@ -3,11 +3,12 @@
  * of the reader's cells, behind the others: names given in those hold here, and it is found again on their page.
  */
 import { useSignal } from '@preact/signals';
-import { useEffect, useId, useRef } from 'preact/hooks';
+import { useEffect, useId, useLayoutEffect, useRef } from 'preact/hooks';
 import type { KeptCell } from '../../notebook/scratch/kept.ts';
 import { cellOfLesson, scratchSays, writeAtLesson } from '../../notebook/scratch/kept.ts';
 import { units } from '../../notebook/units.ts';
-import cellStyles from '../../styles/scratch-cell.css?url';
+import style from '../../styles/scratch-cell.css?inline';
+import { addStyle } from '../kit/add-style.ts';
 import { useLead } from '../kit/use-lead.ts';
 import { SumField } from './SumField.tsx';
 import { Result, signatureOf } from './said.tsx';
@@ -28,9 +29,10 @@ export function LessonCell({ lesson, first }: AtLesson) {
   const asIs = (): KeptCell | undefined =>
     cellOfLesson(lesson) ? undefined : { id: unkept, cell: { type: 'sum', text: first } };
   const work = useScratch(asIs);
+  // The looks of a cell, which a lesson has no use for before.
+  useLayoutEffect(() => addStyle(style), []);
   useEffect(() => {
     live.value = true;
-    fetchStyles();
     // It wakes when it is touched.
     work.use();
   }, []);
@@ -88,13 +90,4 @@ export function LessonCell({ lesson, first }: AtLesson) {
       </p>
     </div>
   );
-}
-
-/** The looks of a cell, which a lesson has no use for before. */
-function fetchStyles(): void {
-  if (document.querySelector(`link[href="${cellStyles}"]`)) return;
-  const link = document.createElement('link');
-  link.rel = 'stylesheet';
-  link.href = cellStyles;
-  document.head.append(link);
 }
