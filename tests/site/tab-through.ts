@@ -33,7 +33,12 @@ const faultsOfFocused = (page: Page) =>
         }
     }
 
-    const marks = [focused, ...seen, focused.nextElementSibling, focused.closest('form, fieldset, label, tr, svg')];
+    const marks = [
+      focused,
+      ...seen,
+      focused.nextElementSibling,
+      focused.closest('form, fieldset, label, tr, svg'),
+    ];
     const isMarked = marks.some((one) => {
       if (!one) return false;
       const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(one);

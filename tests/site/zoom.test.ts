@@ -27,7 +27,9 @@ const walked = [
 ];
 
 for (const path of walked)
-  test(`/${path} at 400 %: no scrolling sideways, every control in sight under the focus`, async ({ page }) => {
+  test(`/${path} at 400 %: no scrolling sideways, every control in sight under the focus`, async ({
+    page,
+  }) => {
     test.setTimeout(120_000);
     await open(page, path);
     await page.evaluate(() => {
@@ -40,7 +42,9 @@ for (const path of walked)
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
   });
 
-test('a lesson on a phone: what has the focus stands above the bar with the place in it', async ({ page }) => {
+test('a lesson on a phone: what has the focus stands above the bar with the place in it', async ({
+  page,
+}) => {
   test.setTimeout(120_000);
   await page.setViewportSize({ width: 390, height: 700 });
   await open(page, 'lessons/wood-movement/');
@@ -50,7 +54,9 @@ test('a lesson on a phone: what has the focus stands above the bar with the plac
   expect(met).toBeGreaterThan(30);
 });
 
-test('a figure on the wall at 400 %: it is read by scrolling down, and left by keyboard', async ({ page }) => {
+test('a figure on the wall at 400 %: it is read by scrolling down, and left by keyboard', async ({
+  page,
+}) => {
   await open(page, 'lessons/wood-movement/#wall=lid-august');
   await expect(page.locator('.on-wall')).toBeVisible();
   await expect(page.getByRole('navigation', { name: 'Wall' })).toBeFocused();
