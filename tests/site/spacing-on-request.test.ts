@@ -51,6 +51,10 @@ test('chosen by keyboard, text stands as far apart as 1.4.12 says, flush left, i
   expect(wide.below).toBeGreaterThanOrEqual(2);
   expect(wide.align).toBe('left');
   expect(wide.measure).toBeLessThan(usual.measure);
+  // What the ruler opens stays on the page.
+  expect(
+    await page.locator('.my-ruler .choices').evaluate((open) => open.getBoundingClientRect().left),
+  ).toBeGreaterThan(0);
   // Labels of drawings keep their places.
   expect(
     await page
