@@ -47,6 +47,8 @@ const lessons = defineCollection({
       .min(4)
       .max(7)
       .optional(),
+    /** What stands in the scratch cell at its end: a relation of its rules, called with names of the reader's box. */
+    scratch: z.string(),
     /** Rules it teaches. */
     rules: z.array(reference('rules')).min(1),
     /** Questions later lessons ask again. `right` is the index of the right option; `because` is said after either. */

@@ -33,6 +33,8 @@ export interface LessonHead {
   readonly title: string;
   readonly question: string;
   readonly rules: readonly string[];
+  /** The sum in the scratch cell at its end. */
+  readonly scratch: string;
   readonly steps: readonly {
     readonly id: string;
     readonly ask: string;
@@ -47,6 +49,7 @@ export interface RuleHead {
   readonly exception: string;
   readonly evidence: readonly string[];
   readonly lesson?: string;
+  readonly relations?: readonly string[];
   readonly sources?: readonly string[];
   readonly cautions?: readonly RuleCaution[];
 }

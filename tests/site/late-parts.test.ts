@@ -235,6 +235,21 @@ test('every file that is fetched late has a step that says so when it is missing
     await field.press('Enter');
     await expect(page.locator('.cell-result').first()).toContainText('25.4');
     await expect(page.getByRole('alert')).toHaveCount(0);
+
+    // The cell at the end of a lesson, which wakes when it is used.
+    giveBack = await keepBack(page, asked);
+    await page.route(worker, (route) => route.abort());
+    await open(page, 'lessons/proportion/');
+    await page.locator('.own-sum > summary').click();
+    const sum = page.getByRole('combobox', { name: 'a sum of this lesson' });
+    await typed(sum, '2 in to mm');
+    await expect(page.locator('.own-sum').getByRole('alert')).toContainText('could not be fetched');
+    await expect(sum).toHaveValue('2 in to mm');
+    await giveBack();
+    await page.unroute(worker);
+    await sum.press('Enter');
+    await expect(page.locator('.own-sum .cell-result')).toContainText('50.8');
+    await expect(page.locator('.own-sum').getByRole('alert')).toHaveCount(0);
   });
 
   await test.step('the questions before a lesson, what writes a note, and what takes the notebook along', async () => {

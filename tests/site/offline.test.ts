@@ -23,7 +23,9 @@ test('after one visit every page opens without a network, with its style and its
   for (const path of pages) {
     await page.goto(path);
     await expect(page.locator('h1'), path).toBeVisible();
-    await page.waitForFunction(() => !document.querySelector('astro-island[ssr]:not([client=visible])'));
+    await page.waitForFunction(
+      () => !document.querySelector('astro-island[ssr]:not([client=visible], [client=touch])'),
+    );
     expect(await page.evaluate(() => document.styleSheets.length), path).toBeGreaterThan(0);
   }
   expect(failed).toEqual([]);

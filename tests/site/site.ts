@@ -66,7 +66,9 @@ export async function open(page: Page, path: string): Promise<string[]> {
     (answer) => answer.status() >= 400 && troubles.push(`${answer.url()}: ${answer.status()}`),
   );
   await page.goto(path, { waitUntil: 'load' });
-  await page.waitForFunction(() => !document.querySelector('astro-island[ssr]:not([client=visible])'));
+  await page.waitForFunction(
+    () => !document.querySelector('astro-island[ssr]:not([client=visible], [client=touch])'),
+  );
   return troubles;
 }
 

@@ -51,7 +51,9 @@ function troublesOf(page: Page): string[] {
 }
 
 const awake = (page: Page) =>
-  page.waitForFunction(() => !document.querySelector('astro-island[ssr]:not([client=visible])'));
+  page.waitForFunction(
+    () => !document.querySelector('astro-island[ssr]:not([client=visible], [client=touch])'),
+  );
 
 /** Changes the wall on my box, and follows links, as a reader would. */
 async function use(page: Page, at: string): Promise<void> {
@@ -100,6 +102,15 @@ test('opened from a file without a network, pages wake, links lead on, and numbe
   await page.getByText('drawn later').click();
   await expect(page.locator('h1')).toHaveText('Flat on a flat plate');
   expect(await page.evaluate(() => document.fonts.check('1rem "Notebook Serif"'))).toBe(true);
+  // A cell at the end of a lesson wakes when it is used, and its worker works.
+  await page.goto(pathToFileURL(`${site}lessons/proportion/index.html`).href);
+  await page.locator('.own-sum > summary').click();
+  const sum = page.getByRole('combobox', { name: 'a sum of this lesson' });
+  await sum.focus();
+  await expect(page.locator('.own-sum .cell-result')).not.toBeEmpty();
+  await sum.fill('2 in to mm');
+  await sum.press('Enter');
+  await expect(page.locator('.own-sum .cell-result')).toContainText('50.8');
   expect(troubles).toEqual([]);
 });
 

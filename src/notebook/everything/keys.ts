@@ -70,6 +70,7 @@ const listed = {
   units: { name: 'inches or millimeters', merge: ownStays },
   ruler: { name: 'your ruler', merge: ownStays },
   'both-units': { name: 'whether both units are shown', merge: ownStays },
+  spacing: { name: 'whether text is set wide', merge: ownStays },
 } as const satisfies Record<string, Kept>;
 
 export const keys: Readonly<Record<string, Kept>> = listed;

@@ -12,7 +12,12 @@ import { longestText } from './tidy.ts';
 
 /** A sum gives one number, a plot many, a note says something. */
 export type Cell =
-  | { readonly type: 'sum'; readonly text: string }
+  | {
+      readonly type: 'sum';
+      readonly text: string;
+      /** The lesson at whose end it was written, by its address. */
+      readonly from?: string;
+    }
   | { readonly type: 'note'; readonly text: string }
   | {
       readonly type: 'plot';
@@ -39,11 +44,13 @@ const refuse = (message: string): DecodedCells => ({ ok: false, message });
 const isText = (value: unknown, longest: number): value is string =>
   typeof value === 'string' && value.length <= longest;
 
+const isAddress = (value: unknown): value is string => isText(value, 60) && /^[a-z0-9-]+$/.test(value);
+
 function readCell(claimed: unknown): Cell | undefined {
   const { type, text, over, from, to } = (claimed ?? {}) as Record<string, unknown>;
   if (type === 'note') return isText(text, longestNote) ? { type, text } : undefined;
   if (!isText(text, longestText)) return undefined;
-  if (type === 'sum') return { type, text };
+  if (type === 'sum') return { type, text, ...(isAddress(from) ? { from } : {}) };
   if (type !== 'plot' || !isText(over, longestOver) || !isText(from, longestEnd) || !isText(to, longestEnd))
     return undefined;
   return { type, text, over, from, to };

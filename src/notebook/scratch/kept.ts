@@ -68,6 +68,19 @@ export function addCell(cell: Cell, below?: number): number | undefined {
   return added!.id;
 }
 
+/** The cell that was written at the end of a lesson. */
+export const cellOfLesson = (lesson: string): KeptCell | undefined =>
+  scratch.value.find(({ cell }) => cell.type === 'sum' && cell.from === lesson);
+
+/** Keeps what was written at the end of a lesson: in the lesson's cell, which joins the others with the first change. */
+export function writeAtLesson(lesson: string, text: string): void {
+  const kept = cellOfLesson(lesson);
+  const cell: Cell = { type: 'sum', text, from: lesson };
+  if (kept) setCell(kept.id, cell);
+  else if (isUsed()) addCell(cell);
+  else put(withIds([cell]));
+}
+
 export function takeOut(id: number): void {
   const at = scratch.value.findIndex((one) => one.id === id);
   takenOut.value = { kept: scratch.value[at]!, at };

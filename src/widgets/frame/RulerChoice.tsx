@@ -1,7 +1,11 @@
-/** "my ruler 1/32 in": which rule sizes are written on, in the whole notebook, and with it inches or millimeters. */
+/**
+ * "my ruler 1/32 in": which rule sizes are written on, in the whole notebook, and with it inches or millimeters. Below it
+ * stands how far apart the text is set, since that too is how this reader reads.
+ */
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { shownRulers } from '../../figures/parts/my-ruler.ts';
+import { followSpacing, isWide, spaceText } from '../../notebook/text-spacing.ts';
 import { chooseRuler, ruler } from '../../notebook/units.ts';
 import { pairOf, type Ruler, rulers, usualRuler } from '../../units/index.ts';
 import { RulerPiece } from './RulerPiece.tsx';
@@ -16,6 +20,7 @@ export default function RulerChoice() {
   };
   useEffect(() => {
     live.value = true;
+    followSpacing();
     const stop = ruler.subscribe((now) => {
       shownRulers.value = pairOf(now);
     });
@@ -33,6 +38,7 @@ export default function RulerChoice() {
   return (
     <details
       class="my-ruler"
+      id="how-i-read"
       ref={fold}
       onKeyDown={({ key }) => {
         if (key !== 'Escape') return;
@@ -54,23 +60,33 @@ export default function RulerChoice() {
         </b>
       </summary>
       {chosen.value && (
-        <fieldset>
-          <legend>Sizes are written on this rule, each drawn twice as large</legend>
-          {Object.values(rulers).map((one: Ruler) => (
-            <label key={one.name}>
-              <input
-                type="radio"
-                name="my-ruler"
-                checked={chosen.value === one}
-                onChange={() => chooseRuler(one)}
-                // A press with a finger or the mouse has decided; arrow keys go on choosing.
-                onClick={({ detail }) => detail > 0 && close()}
-              />
-              <span>{one.name.replace(' ', '\u00a0')}</span>
-              <RulerPiece ruler={one} />
-            </label>
-          ))}
-        </fieldset>
+        <div class="choices">
+          <fieldset>
+            <legend>Sizes are written on this rule, each drawn twice as large</legend>
+            {Object.values(rulers).map((one: Ruler) => (
+              <label key={one.name}>
+                <input
+                  type="radio"
+                  name="my-ruler"
+                  checked={chosen.value === one}
+                  onChange={() => chooseRuler(one)}
+                  // A press with a finger or the mouse has decided; arrow keys go on choosing.
+                  onClick={({ detail }) => detail > 0 && close()}
+                />
+                <span>{one.name.replace(' ', '\u00a0')}</span>
+                <RulerPiece ruler={one} />
+              </label>
+            ))}
+          </fieldset>
+          <label class="more-space">
+            <input
+              type="checkbox"
+              checked={isWide.value}
+              onChange={({ currentTarget }) => spaceText(currentTarget.checked)}
+            />
+            More space between letters, words and lines
+          </label>
+        </div>
       )}
     </details>
   );

@@ -4,6 +4,7 @@ import { type Cell, longestNote } from '../../notebook/scratch/cells.ts';
 import { type KeptCell, keepDraft, moveCell, setCell, takeOut } from '../../notebook/scratch/kept.ts';
 import type { CellResult } from '../../notebook/scratch/sheet.ts';
 import type { UnitSystem } from '../../units/index.ts';
+import { href } from '../kit/href.ts';
 import { PlotEnds, PlotResult } from './PlotCell.tsx';
 import { SumField } from './SumField.tsx';
 import { Result, signatureOf } from './said.tsx';
@@ -43,7 +44,14 @@ export function CellRow({
   return (
     <li class={`cell of-${cell.type}`}>
       <fieldset>
-        <legend>{name}</legend>
+        <legend>
+          {name}
+          {cell.type === 'sum' && cell.from && (
+            <>
+              , of <a href={href(`lessons/${cell.from}/`)}>a lesson</a>
+            </>
+          )}
+        </legend>
         <div class="cell-buttons">
           {place > 1 && (
             <button

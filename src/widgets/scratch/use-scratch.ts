@@ -3,7 +3,7 @@ import { type ReadonlySignal, signal, useComputed, useSignal } from '@preact/sig
 import { useEffect, useRef } from 'preact/hooks';
 import { currentBox, loadBox } from '../../notebook/current.ts';
 import { loadScratch } from '../../notebook/scratch/brought.ts';
-import { isUsed, scratch } from '../../notebook/scratch/kept.ts';
+import { isUsed, type KeptCell, scratch } from '../../notebook/scratch/kept.ts';
 import type { Listed } from '../../notebook/scratch/listed.ts';
 import { runner } from '../../notebook/scratch/run.ts';
 import type { CellResult } from '../../notebook/scratch/sheet.ts';
@@ -29,7 +29,8 @@ export interface AtWork {
 export const meaningOf = (listed: Listed): string =>
   listed.type === 'relation' ? (reasons.value[listed.id]?.title ?? 'relation') : listed.meaning;
 
-export function useScratch(): AtWork {
+/** @param besides a cell that is worked out behind the kept ones, and not kept itself */
+export function useScratch(besides?: () => KeptCell | undefined): AtWork {
   const names = useSignal<readonly Listed[]>([]);
   const results = useSignal<ReadonlyMap<number, CellResult>>(new Map());
   const missing = useSignal(false);
@@ -50,7 +51,8 @@ export function useScratch(): AtWork {
         missing.value = true;
       },
     });
-    const cells = scratch.peek();
+    const more = besides?.();
+    const cells = more ? [...scratch.peek(), more] : scratch.peek();
     works.current.run({
       box: currentBox.peek(),
       cells: cells.map(({ cell }) => cell),

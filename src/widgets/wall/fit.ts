@@ -163,8 +163,18 @@ function tryOut(figure: HTMLElement, { beside, spare }: Layout): Fitted {
 /** How far text may outgrow the place that a drawing has for it, before something else is left out instead. */
 const stretch = 1.06;
 
-/** Fits a figure to the screen. @param last the layout before, kept while it fits: a slider must not move the drawing */
-export function fitToWall(figure: HTMLElement, last?: Layout): Layout {
+/** No wall: a screen that is magnified so far, or so small, that the figure and its words are read one after the other. */
+const inColumn: Layout = { beside: -1, spare: 0 };
+const isSmall = () => innerWidth < 600 || innerHeight < 400;
+
+/** Fits a figure to the screen. @param before the layout before, kept while it fits: a slider must not move the drawing */
+export function fitToWall(figure: HTMLElement, before?: Layout): Layout {
+  if (isSmall()) {
+    unfit(figure);
+    figure.dataset.beside = 'column';
+    return inColumn;
+  }
+  const last = before === inColumn ? undefined : before;
   const good = ({ text, isWhole }: Fitted) => isWhole && text * stretch >= least();
   let best = last;
   if (!last || !good(tryOut(figure, last))) {

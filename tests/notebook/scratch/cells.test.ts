@@ -15,6 +15,11 @@ import {
 const text = (longest: number) => fc.string({ unit: 'grapheme', maxLength: Math.floor(longest / 4) });
 const anyCell: fc.Arbitrary<Cell> = fc.oneof(
   fc.record({ type: fc.constant('sum' as const), text: text(100) }),
+  fc.record({
+    type: fc.constant('sum' as const),
+    text: text(100),
+    from: fc.stringMatching(/^[a-z0-9-]{1,60}$/),
+  }),
   fc.record({ type: fc.constant('note' as const), text: text(100) }),
   fc.record({
     type: fc.constant('plot' as const),
