@@ -81,7 +81,9 @@ const subjectOf = (file: string): number => {
 export function fault(file: string, written: string): string | undefined {
   const [part = ''] = file.split('/');
   if (!written.startsWith('.')) {
-    if (/^d3(-|$)/.test(written) && !['figures', 'build'].includes(part))
+    // The reader's own tables are read and written where they are kept.
+    const reads = written === 'd3-dsv' && part === 'notebook';
+    if (/^d3(-|$)/.test(written) && !reads && !['figures', 'build'].includes(part))
       return 'd3 belongs to figures, and to the build for reading tables';
     if (/^(preact|@preact|astro|@astrojs)\b/.test(written) && withoutScreen.includes(part))
       return `${part} knows no screen`;
