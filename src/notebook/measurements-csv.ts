@@ -4,11 +4,13 @@
  * the reason; the others are taken.
  */
 import { csvFormatRows, dsvFormat } from 'd3-dsv';
-import { INCH, type Kind, type UnitSystem } from '../units/index.ts';
-import { parse } from '../units/parse.ts';
+import { INCH, type Kind, type Parsed, type UnitSystem } from '../units/index.ts';
 import { isMeasurement, isWeighing, type Measurement, type WeighingEntry } from './measurements.ts';
 
 const ounce = 28.349523125;
+
+/** Reads a number; handed in, since a page fetches it with the first number it needs. */
+export type Read = (text: string, kind: Kind, system: UnitSystem) => Parsed;
 
 interface Column {
   /** Key of the entry. */
@@ -25,8 +27,8 @@ const measured: readonly Column[] = [
   { key: 'what', words: 'what was measured, like lid-play' },
   { key: 'measured', kind: 'length', words: 'a length from 0 to 2000 mm (78 in)' },
   { key: 'reading', kind: 'length', words: 'what the tool reads to, up to 5 mm (3/16 in)' },
-  { key: 'temperature', kind: 'temperature', words: 'a temperature from −1 to 50 °C (30 to 122 °F)' },
-  { key: 'humidity', kind: 'percent', words: 'a humidity from 5 to 95 %' },
+  { key: 'temperature', kind: 'temperature', optional: true, words: 'a temperature from −1 to 50 °C (30 to 122 °F)' },
+  { key: 'humidity', kind: 'percent', optional: true, words: 'a humidity from 5 to 95 %' },
   { key: 'meter', kind: 'percent', optional: true, words: 'a moisture from 0 to 30 %, or nothing' },
 ];
 const weighed: readonly Column[] = [
@@ -77,6 +79,7 @@ export const longestFile = 2_000_000;
 function read<Entry>(
   columns: readonly Column[],
   text: string,
+  parse: Read,
   isEntry: (value: unknown) => value is Entry,
 ): ReadCsv<Entry> {
   const nothing = (whole: string): ReadCsv<Entry> => ({ entries: [], refused: [], whole });
@@ -126,7 +129,7 @@ function read<Entry>(
         const good = columns === measured ? sampleMeasured : sampleWeighed;
         return !(optional && entry[key] === undefined) && !isEntry({ ...good, [key]: entry[key] });
       });
-      refused.push({ row, why: bad ? `${bad.key} should be ${bad.words}.` : 'It is no entry.' });
+      refused.push({ row, why: bad ? `${bad.key} should be ${bad.words}.` : 'It needs humidity and temperature, or the reading of a meter.' });
     }
   });
   if (body.length > mostRows) refused.push({ row: mostRows + 2, why: `Rows from here on are too many.` });
@@ -148,5 +151,5 @@ export const measurementsCsv = (entries: readonly Measurement[], system: UnitSys
   write(measured, entries, system);
 export const weighingsCsv = (entries: readonly WeighingEntry[], system: UnitSystem) =>
   write(weighed, entries, system);
-export const readMeasurementsCsv = (text: string) => read(measured, text, isMeasurement);
-export const readWeighingsCsv = (text: string) => read(weighed, text, isWeighing);
+export const readMeasurementsCsv = (text: string, parse: Read) => read(measured, text, parse, isMeasurement);
+export const readWeighingsCsv = (text: string, parse: Read) => read(weighed, text, parse, isWeighing);

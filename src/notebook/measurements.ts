@@ -17,8 +17,9 @@ export interface Measurement {
   readonly measured: number;
   /** What the tool reads to. */
   readonly reading: number;
-  readonly temperature: number;
-  readonly humidity: number;
+  /** Air of the day, both or none; without it a meter's reading stands. */
+  readonly temperature?: number;
+  readonly humidity?: number;
   /** Moisture of the wood by a meter, %. */
   readonly meter?: number;
 }
@@ -73,9 +74,11 @@ export function isMeasurement(value: unknown): value is Measurement {
     isName(one.what) &&
     within(one.measured, limits.measured) &&
     within(one.reading, limits.reading) &&
-    within(one.temperature, limits.temperature) &&
-    within(one.humidity, limits.humidity) &&
-    (one.meter === undefined || within(one.meter, limits.meter))
+    (one.temperature === undefined || within(one.temperature, limits.temperature)) &&
+    (one.humidity === undefined || within(one.humidity, limits.humidity)) &&
+    (one.meter === undefined
+      ? one.temperature !== undefined && one.humidity !== undefined
+      : within(one.meter, limits.meter))
   );
 }
 
@@ -175,6 +178,18 @@ export function addWeighings(added: readonly WeighingEntry[]): void {
 
 export function takeWeighing(taken: WeighingEntry): void {
   putMeasurements({ ...kept.value, weighings: kept.value.weighings.filter((one) => one !== taken) });
+}
+
+/** Entries of two devices together. What is known of a piece, and its weight on a day, stays as it is on this one. */
+export function mergeMeasured(own: string, other: string): string {
+  const [mine, theirs] = [readMeasurements(own), readMeasurements(other)];
+  return JSON.stringify(
+    inOrder({
+      measurements: [...theirs.measurements, ...mine.measurements],
+      weighings: [...theirs.weighings, ...mine.weighings],
+      pieces: { ...theirs.pieces, ...mine.pieces },
+    }),
+  );
 }
 
 /** What is known of a piece; a scale that reads grams, and stock of half an inch, until it is said. */

@@ -4,6 +4,7 @@
  * its text holds, and how two devices' come together.
  */
 import { readDesigns } from '../designs.ts';
+import { readMeasurements } from '../measurements.ts';
 import { decodeNotes } from '../notes.ts';
 import { readAnswers } from '../recall/answers.ts';
 import { decodeCells } from '../scratch/cells.ts';
@@ -13,6 +14,7 @@ import {
   mergeCells,
   mergeDesigns,
   mergeDone,
+  mergeMeasurements,
   mergeOwnNotes,
   mergeProgress,
   mergeRecall,
@@ -59,6 +61,14 @@ const listed = {
   scratch: { name: 'scratch cells', count: cells, merge: mergeCells },
   'scratch.before': { name: 'scratch cells from before', count: cells, merge: ownStays },
   'scratch.damaged': { name: 'scratch cells that could not be read', merge: ownStays },
+  measurements: {
+    name: 'measurements and weighings',
+    count: (text) => {
+      const { measurements, weighings } = readMeasurements(text);
+      return measurements.length + weighings.length;
+    },
+    merge: mergeMeasurements,
+  },
   year: { name: 'your year of air', merge: ownStays },
   units: { name: 'inches or millimeters', merge: ownStays },
   ruler: { name: 'your ruler', merge: ownStays },

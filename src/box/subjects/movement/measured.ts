@@ -84,14 +84,17 @@ export const tableMovement = (what: Measurable, v: V): number => {
 
 /** Air of the day, °C and % relative humidity, or what a meter reads of the wood, % MC. */
 export interface Air {
-  readonly temperature: number;
-  readonly humidity: number;
+  readonly temperature?: number | undefined;
+  readonly humidity?: number | undefined;
   readonly meter?: number | undefined;
 }
 
 /** Moisture of the wood, %, by the meter where one was used, else what that air brings it to. */
 export function moistureBy({ temperature, humidity, meter }: Air): { readonly moisture: number } | Refused {
-  return meter === undefined ? moistureInAir(temperature, humidity) : { moisture: meter };
+  if (meter !== undefined) return { moisture: meter };
+  return temperature === undefined || humidity === undefined
+    ? { refused: 'Neither the air of that day nor a meter’s reading is known.' }
+    : moistureInAir(temperature, humidity);
 }
 
 /** What the box as designed should measure at `moisture` % MC, mm. A play below zero is none. Refuses where no figure holds. */
