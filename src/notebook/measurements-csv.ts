@@ -27,7 +27,12 @@ const measured: readonly Column[] = [
   { key: 'what', words: 'what was measured, like lid-play' },
   { key: 'measured', kind: 'length', words: 'a length from 0 to 2000 mm (78 in)' },
   { key: 'reading', kind: 'length', words: 'what the tool reads to, up to 5 mm (3/16 in)' },
-  { key: 'temperature', kind: 'temperature', optional: true, words: 'a temperature from −1 to 50 °C (30 to 122 °F)' },
+  {
+    key: 'temperature',
+    kind: 'temperature',
+    optional: true,
+    words: 'a temperature from −1 to 50 °C (30 to 122 °F)',
+  },
   { key: 'humidity', kind: 'percent', optional: true, words: 'a humidity from 5 to 95 %' },
   { key: 'meter', kind: 'percent', optional: true, words: 'a moisture from 0 to 30 %, or nothing' },
 ];
@@ -129,7 +134,12 @@ function read<Entry>(
         const good = columns === measured ? sampleMeasured : sampleWeighed;
         return !(optional && entry[key] === undefined) && !isEntry({ ...good, [key]: entry[key] });
       });
-      refused.push({ row, why: bad ? `${bad.key} should be ${bad.words}.` : 'It needs humidity and temperature, or the reading of a meter.' });
+      refused.push({
+        row,
+        why: bad
+          ? `${bad.key} should be ${bad.words}.`
+          : 'It needs humidity and temperature, or the reading of a meter.',
+      });
     }
   });
   if (body.length > mostRows) refused.push({ row: mostRows + 2, why: `Rows from here on are too many.` });

@@ -39,11 +39,7 @@ export function MeasuredSeasons({ label, points }: MeasuredSeasonsProps) {
   const [low, high] = [Math.min(...heights), Math.max(...heights)];
   const room = Math.max(0.1 * (high - low), 0.02);
   const span = Math.max(last.day - first.day, 1);
-  const axes = axesOn(
-    frame,
-    [first.day - 0.06 * span, last.day + 0.06 * span],
-    [low - room, high + room],
-  );
+  const axes = axesOn(frame, [first.day - 0.06 * span, last.day + 0.06 * span], [low - room, high + room]);
   const { x, y } = axes;
   const fine = { as: 'exact' } as const;
   const known = points.flatMap(({ day, predicted }) =>
@@ -67,17 +63,17 @@ export function MeasuredSeasons({ label, points }: MeasuredSeasonsProps) {
         <rect key={at} class="predicted" x={x(day) - 5} y={y(predicted) - 5} width="10" height="10" />
       ))}
       {points.length > 1 && (
-        <path class="curve" d={curve(axes, points.map(({ day, measured }) => [day, measured] as const))} />
+        <path
+          class="curve"
+          d={curve(
+            axes,
+            points.map(({ day, measured }) => [day, measured] as const),
+          )}
+        />
       )}
       {points.map(({ day, measured, reading }, at) => (
         <g key={at}>
-          <line
-            class="thin"
-            x1={x(day)}
-            x2={x(day)}
-            y1={y(measured - reading)}
-            y2={y(measured + reading)}
-          />
+          <line class="thin" x1={x(day)} x2={x(day)} y1={y(measured - reading)} y2={y(measured + reading)} />
           <circle class="measured" cx={x(day)} cy={y(measured)} r="4" />
         </g>
       ))}
