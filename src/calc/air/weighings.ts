@@ -178,6 +178,5 @@ export function endingOf(series: readonly Weighing[], reads: number): Ending | R
 /** Days until the mass is within `x` % of its end; 0 where it is. */
 export function daysLeft(ending: Ending | Refused, now: number, x: number): number | undefined {
   if (isRefused(ending)) return undefined;
-  const days = daysUntilNear.compute({ m: now, m_e: ending.mass, tau: ending.tau, x });
-  return days > 0 ? days : 0;
+  return Math.max(0, daysUntilNear.compute({ m: now, m_e: ending.mass, tau: ending.tau, x }));
 }

@@ -46,6 +46,15 @@ export const pages: readonly Entry[] = [
     'flash cards',
   ),
   page(
+    'measurements/',
+    'My measurements',
+    'Gaps predicted and measured, season by season; weights of a piece until it is dry.',
+    'my measurements',
+    'compare predicted and measured',
+    'weighing series',
+    'log of gaps',
+  ),
+  page(
     'scratch/',
     'Scratch cells',
     'Work out what you like, with units and the numbers of your box.',
