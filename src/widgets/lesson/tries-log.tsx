@@ -85,7 +85,7 @@ export function logOf(lab: Element, title: string, start: LabTry): TryLog {
   for (const goes of ['pointerup', 'pointercancel', 'keyup', 'change']) lab.addEventListener(goes, wait);
   lab.addEventListener('click', ({ target }) => {
     const button = (target as Element).closest('button');
-    if (button && !button.closest('.stepper')) byButton = true;
+    if (button && !button.closest('.stepper, .lab-tries')) byButton = true;
     wait();
   });
   // The hand may have come and gone before this was fetched.
