@@ -61,7 +61,8 @@ function write(columns: readonly Column[], entries: readonly object[], system: U
     if (value === undefined) return '';
     if (!kind) return String(value);
     const [, size, zero] = unitsOf[kind]![system];
-    return String(Number(((value as number) / size + zero).toPrecision(12)));
+    // Never as "5e-7", which a reader of numbers does not take.
+    return ((value as number) / size + zero).toFixed(9).replace(/\.?0+$/, '');
   };
   return csvFormatRows([
     columns.map((column) => headOf(column, system)),
