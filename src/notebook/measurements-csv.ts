@@ -2,6 +2,7 @@
  * Measurements and weighings as CSV, for a spreadsheet, and back. The heading of a column says its unit, so a file of a
  * reader in inches comes back the same for one in millimeters. A row that cannot be used is refused by its number, with
  * the reason; the others are taken.
+ * Over 150 lines: writing and reading go by one table of columns.
  */
 import { csvFormatRows, dsvFormat } from 'd3-dsv';
 import { INCH, type Kind, type Parsed, type UnitSystem } from '../units/index.ts';

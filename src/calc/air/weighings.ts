@@ -6,6 +6,7 @@
  * Symbols: m mass (g), m_0 at the start, m_e at the end, t time (day), τ time constant (day), x nearness (% of m_e).
  * Held fixed: the air. The later part of drying or taking up through the faces goes that way (the slowest term of the
  * series in `diffusion-series.ts`); the first part is faster, so an early guess of the end falls short.
+ * Over 150 lines: the relations and the search that puts them to use are read together.
  */
 import { isRefused, type Refused } from '../core/refusal.ts';
 import { relation } from '../core/relation.ts';

@@ -2,9 +2,9 @@
  * The tries of one figure, written down when the hand has been still for a while, and the nudge where two things were
  * changed at once (de Jong and van Joolingen 1998: who changes several at a time learns little from the answer).
  * Nothing is done while a hand moves: only its coming and going is listened to.
+ * Over 150 lines: what notes a try and what shows it share one memory of the last.
  */
 import { signal } from '@preact/signals';
-import type { FunctionComponent } from 'preact';
 import { useRef } from 'preact/hooks';
 import {
   changedBetween,
@@ -16,15 +16,10 @@ import {
   type Setting,
 } from '../../notebook/lab-tries.ts';
 import { useLead } from '../kit/use-lead.ts';
-import { tryIn } from './LabTries.tsx';
+import { type TryLog, tryIn } from './try-in.ts';
 
 /** A setting counts as a try once it has stood as long as it takes to look at what came out, ms. */
-export const stillFor = 1500;
-
-export interface TryLog {
-  readonly List: FunctionComponent;
-  readonly Nudge: FunctionComponent;
-}
+const stillFor = 1500;
 
 /** Puts a setting back where it stood, as a hand would: the figure's own controls take it from there. */
 function putBack(lab: Element, { name, value }: Setting): void {

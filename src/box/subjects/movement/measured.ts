@@ -1,6 +1,7 @@
 /**
  * What the box as designed should measure in given air, and how far measurements lie from it. The wood is taken to have
  * settled in that air, or to have the moisture a meter read. Nothing of it is put into the box.
+ * Over 150 lines: what can be measured, what it should be and what it shows go by one table.
  */
 import { moistureInAir } from '../../../calc/air/moisture.ts';
 import { type Line, lineThrough, slopeWithin } from '../../../calc/core/line.ts';
@@ -140,7 +141,7 @@ export interface Seen {
 }
 
 /** Fewer points of moisture between the driest and the dampest tell nothing of movement. */
-export const leastSpread = 1;
+const leastSpread = 1;
 
 /**
  * The movement seen in measurements of one thing, against the table's.

@@ -1,4 +1,4 @@
-/** One more measurement of the reader's box: the day, what was measured, with which tool, and the air. */
+/** One more measurement of the reader's box: the day, what was measured, with which tool, and the air. Over 150 lines: one form. */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { type Measurable, measurables } from '../../../box/subjects/movement/measured.ts';
