@@ -1,9 +1,9 @@
 /**
  * A piece weighed day by day: whether it has settled, and where it is going.
  *
- *   m(t) = m_e + (m_0 − m_e) e^(−t/τ)        t_x = τ ln(|m − m_e| / (x m_e/100))
+ *   m(t) = m_e + (m_0 − m_e) e^(−t/τ)        t_x = τ ln(d / (x m_e/100))
  *
- * Symbols: m mass (g), m_0 at the start, m_e at the end, t time (day), τ time constant (day), x nearness (% of m_e).
+ * Symbols: m mass (g), m_0 at the start, m_e at the end, d = |m − m_e|, t time (day), τ time constant (day), x nearness (% of m_e).
  * Held fixed: the air. The later part of drying or taking up through the faces goes that way (the slowest term of the
  * series in `diffusion-series.ts`); the first part is faster, so an early guess of the end falls short.
  * Over 150 lines: the relations and the search that puts them to use are read together.
@@ -39,13 +39,13 @@ export const daysUntilNear = relation({
   title: 'Days until the mass is near its end',
   result: { symbol: 't_x', name: 'days still to wait', unit: 'day' },
   inputs: {
-    m: { name: 'mass now', unit: 'g', range: [1, 20_000] },
+    d: { name: 'mass still to lose or to gain', unit: 'g', range: [0.001, 20_000] },
     m_e,
     tau,
     x: { name: 'nearness', unit: '%', range: [0.01, 5] },
   },
-  expression: 'tau * log(abs(m - m_e) / (x / 100 * m_e))',
-  compute: ({ m, m_e, tau, x }) => tau * Math.log(Math.abs(m - m_e) / ((x / 100) * m_e)),
+  expression: 'tau * log(d / (x / 100 * m_e))',
+  compute: ({ d, m_e, tau, x }) => tau * Math.log(d / ((x / 100) * m_e)),
   evidence: 'derived',
   source: 'The way to the end, solved for the time.',
   limits: massOnTheWay.limits!,
@@ -179,5 +179,8 @@ export function endingOf(series: readonly Weighing[], reads: number): Ending | R
 /** Days until the mass is within `x` % of its end; 0 where it is. */
 export function daysLeft(ending: Ending | Refused, now: number, x: number): number | undefined {
   if (isRefused(ending)) return undefined;
-  return Math.max(0, daysUntilNear.compute({ m: now, m_e: ending.mass, tau: ending.tau, x }));
+  return Math.max(
+    0,
+    daysUntilNear.compute({ d: Math.abs(now - ending.mass), m_e: ending.mass, tau: ending.tau, x }),
+  );
 }

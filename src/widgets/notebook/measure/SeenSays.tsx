@@ -59,7 +59,7 @@ function Verdict({ seen, values }: { seen: Seen; values: MovementValues }) {
   if (says === 'as the table') return <>Within what can be told, this wood moves as the table says.</>;
   const [T, R] = [values.tangentialCoefficient, values.radialCoefficient];
   const angle =
-    perPoint > R && perPoint < T ? ringAngleSeen.compute({ C: perPoint, e_T: T, e_R: R }) : undefined;
+    perPoint > R && perPoint < T ? ringAngleSeen.compute({ s: (T - perPoint) / (T - R) }) : undefined;
   const rings = (
     <>
       Or the rings lie otherwise than you set
