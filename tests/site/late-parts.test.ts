@@ -170,6 +170,19 @@ test('every file that is fetched late has a step that says so when it is missing
     await expect(exercise.getByRole('status')).not.toContainText('could not be fetched');
   });
 
+  await test.step('the tries in a figure', async () => {
+    giveBack = await keepBack(page, asked);
+    await open(page, 'lessons/thickness-from-thickness/');
+    const tries = page.locator('.lab').first().locator('.lab-tries');
+    await tries.scrollIntoViewIfNeeded();
+    await tries.locator('summary').click();
+    await expect(tries.getByRole('status')).toContainText('could not be fetched');
+    await giveBack();
+    await tries.locator('summary').click();
+    await tries.locator('summary').click();
+    await expect(tries).toContainText('None yet');
+  });
+
   await test.step('the sound of a tapped bottom', async () => {
     giveBack = await keepBack(page, asked);
     await open(page, 'lessons/the-bottom-you-can-hear/');

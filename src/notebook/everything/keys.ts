@@ -5,6 +5,7 @@
  */
 import { readAsides } from '../aside.ts';
 import { readDesigns } from '../designs.ts';
+import { readMeasurements } from '../measurements.ts';
 import { decodeNotes } from '../notes.ts';
 import { readAnswers } from '../recall/answers.ts';
 import { decodeCells } from '../scratch/cells.ts';
@@ -15,6 +16,7 @@ import {
   mergeCells,
   mergeDesigns,
   mergeDone,
+  mergeMeasurements,
   mergeOwnNotes,
   mergeProgress,
   mergeRecall,
@@ -66,6 +68,14 @@ const listed = {
   scratch: { name: 'scratch cells', count: cells, merge: mergeCells },
   'scratch.before': { name: 'scratch cells from before', count: cells, merge: ownStays },
   'scratch.damaged': { name: 'scratch cells that could not be read', merge: ownStays },
+  measurements: {
+    name: 'measurements and weighings',
+    count: (text) => {
+      const { measurements, weighings } = readMeasurements(text);
+      return measurements.length + weighings.length;
+    },
+    merge: mergeMeasurements,
+  },
   year: { name: 'your year of air', merge: ownStays },
   units: { name: 'inches or millimeters', merge: ownStays },
   ruler: { name: 'your ruler', merge: ownStays },

@@ -5,6 +5,7 @@
 import { readAsides, writeAsides } from '../aside.ts';
 import { mostDesigns, readDesigns, type SavedDesign, writeDesigns } from '../designs.ts';
 import { mostTries } from '../exercises.ts';
+import { mergeMeasured } from '../measurements.ts';
 import { decodeNotes, mergeNotes, writeNotes } from '../notes.ts';
 import { mergeAnswers, readAnswers, writeAnswers } from '../recall/answers.ts';
 import { type Cell, decodeCells, mostCells, writeCells } from '../scratch/cells.ts';
@@ -48,6 +49,9 @@ export const ownStays: Merge = (own) => ({ text: own });
 export const mergeByName: Merge = (own, other) => ({
   text: JSON.stringify({ ...recordIn(other), ...recordIn(own) }),
 });
+
+/** Measurements and weighings of both. */
+export const mergeMeasurements: Merge = (own, other) => ({ text: mergeMeasured(own, other) });
 
 /** Ticks of a box: all of both where the box is the same, else the own ones. */
 export const mergeDone: Merge = (own, other) => {

@@ -1,4 +1,4 @@
-/** Doors of the site as answers. */
+/** Doors of the site as answers. Over 150 lines: one list. */
 import type { Entry } from './entry.ts';
 
 const page = (path: string, title: string, says: string, ...asked: string[]): Entry => ({
@@ -44,6 +44,15 @@ export const pages: readonly Entry[] = [
     'export everything',
     'erase everything',
     'flash cards',
+  ),
+  page(
+    'measurements/',
+    'My measurements',
+    'Gaps predicted and measured, season by season; weights of a piece until it is dry.',
+    'my measurements',
+    'compare predicted and measured',
+    'weighing series',
+    'log of gaps',
   ),
   page(
     'scratch/',

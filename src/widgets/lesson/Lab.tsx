@@ -12,6 +12,7 @@ import { isRefused } from '../../calc/core/refusal.ts';
 import { Control, NumberControl } from '../kit/Control.tsx';
 import { RelationLine } from '../kit/ResultLine.tsx';
 import { useStore } from '../kit/use-store.ts';
+import { LabTries } from './LabTries.tsx';
 import type { LabSpec } from './lab-spec.ts';
 import { OwnChoice } from './OwnChoice.tsx';
 
@@ -115,6 +116,7 @@ export function LabFrame({ within, title, picture, controls, results }: FramePro
       <div class="picture">{picture}</div>
       <div class="controls">{controls}</div>
       <div class="results">{results}</div>
+      <LabTries title={title} />
     </section>
   );
 }
