@@ -45,10 +45,26 @@ const sans = '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-
 const math = '@fontsource/noto-sans-math/files/noto-sans-math-latin-400-normal.woff2';
 
 const fonts = {
-  'notebook-serif': { from: serif, characters: text, options: { keepFeatures, dropTables, variationAxes: serifAxes } },
-  'notebook-serif-more': { from: serif, characters: more, options: { keepFeatures, dropTables, variationAxes: serifAxes } },
-  'notebook-sans': { from: sans, characters: text, options: { keepFeatures, dropTables, variationAxes: sansAxes } },
-  'notebook-sans-more': { from: sans, characters: more, options: { keepFeatures, dropTables, variationAxes: sansAxes } },
+  'notebook-serif': {
+    from: serif,
+    characters: text,
+    options: { keepFeatures, dropTables, variationAxes: serifAxes },
+  },
+  'notebook-serif-more': {
+    from: serif,
+    characters: more,
+    options: { keepFeatures, dropTables, variationAxes: serifAxes },
+  },
+  'notebook-sans': {
+    from: sans,
+    characters: text,
+    options: { keepFeatures, dropTables, variationAxes: sansAxes },
+  },
+  'notebook-sans-more': {
+    from: sans,
+    characters: more,
+    options: { keepFeatures, dropTables, variationAxes: sansAxes },
+  },
   'notebook-signs': { from: math, characters: signs, options: { keepFeatures: [] } },
   // The MATH table, which stretches brackets and roots, stays in; ssty draws small letters for indices.
   'notebook-math': {

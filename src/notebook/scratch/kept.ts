@@ -81,6 +81,16 @@ export function writeAtLesson(lesson: string, text: string): void {
   else put(withIds([cell]));
 }
 
+/** Keeps what is being typed at the end of a lesson, should the page end now. */
+export function keepDraftAtLesson(lesson: string, text: string): void {
+  const kept = cellOfLesson(lesson);
+  if (kept) keepDraft(kept.id, text);
+  else {
+    const others = isUsed() ? scratch.peek().map(({ cell }) => cell) : [];
+    save(key, writeCells([...others, { type: 'sum', text, from: lesson }]));
+  }
+}
+
 export function takeOut(id: number): void {
   const at = scratch.value.findIndex((one) => one.id === id);
   takenOut.value = { kept: scratch.value[at]!, at };

@@ -5,7 +5,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useId, useLayoutEffect, useRef } from 'preact/hooks';
 import type { KeptCell } from '../../notebook/scratch/kept.ts';
-import { cellOfLesson, scratchSays, writeAtLesson } from '../../notebook/scratch/kept.ts';
+import { cellOfLesson, keepDraftAtLesson, scratchSays, writeAtLesson } from '../../notebook/scratch/kept.ts';
 import { units } from '../../notebook/units.ts';
 import style from '../../styles/scratch-cell.css?inline';
 import { addStyle } from '../kit/add-style.ts';
@@ -62,6 +62,7 @@ export function LessonCell({ lesson, first }: AtLesson) {
         wrong={result?.type === 'trouble'}
         offers={work.offers.value}
         set={(written) => writeAtLesson(lesson, written)}
+        draft={(written) => keepDraftAtLesson(lesson, written)}
         use={work.use}
         enter={work.use}
         hint={(asked) =>
