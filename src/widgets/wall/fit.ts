@@ -2,6 +2,7 @@
  * How a figure fills the wall. Its drawings are placed in the largest room there is, beside what goes with them or above it,
  * and their text is brought to the least size that can be read from the back row; what does not fit beside it then is
  * left out, the least needed first. Nothing is drawn anew: a drawing is laid out for a phone, and a wall is a large phone.
+ * Over 150 lines: the layouts are tried one after the other, and every step of a trial is here.
  */
 import { readingSize } from './reading-size.ts';
 
