@@ -20,7 +20,7 @@ const sources = (...paths: string[]) =>
   new RegExp(`[\\\\/]src[\\\\/](${paths.join('|').replaceAll('/', '[\\\\/]')})[\\\\/]`);
 /** What a reader keeps, but for what few pages or late parts read; and what wakes notes beside a text. */
 const keeping =
-  /[\\/]src[\\/](notebook[\\/](?!notes|recall|scratch|everything)|widgets[\\/]beside[\\/]at-hand)/;
+  /[\\/]src[\\/](notebook[\\/](?!notes|recall|scratch|everything|measurements|calendar|lab-tries)|widgets[\\/]beside[\\/]at-hand)/;
 const minShareCount = 2;
 export const bundles = [
   {
