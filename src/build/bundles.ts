@@ -26,7 +26,7 @@ export const bundles = [
   {
     name: 'kit',
     test: new RegExp(
-      `[\\\\/]preact[\\\\/]|${sources('units', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|verdicts|my-box/download)').source}|${keeping.source}`,
+      `[\\\\/]preact[\\\\/]|${sources('units', 'calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/(kit|verdicts)').source}|${keeping.source}`,
     ),
     // What a page fetches late stays late.
     tags: ['$initial' as const],
