@@ -78,11 +78,13 @@ export function logOf(lab: Element, title: string, start: LabTry): TryLog {
   };
   for (const comes of ['pointerdown', 'keydown']) lab.addEventListener(comes, hold, true);
   for (const goes of ['pointerup', 'pointercancel', 'keyup', 'change']) lab.addEventListener(goes, wait);
-  lab.addEventListener('click', ({ target }) => {
+  // On the way down: a button of the list is gone from the page once it has done its work.
+  const press = ({ target }: Event) => {
     const button = (target as Element).closest('button');
     if (button && !button.closest('.stepper, .lab-tries')) byButton = true;
     wait();
-  });
+  };
+  lab.addEventListener('click', press, true);
   // The hand may have come and gone before this was fetched.
   wait();
 
