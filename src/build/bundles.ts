@@ -18,18 +18,14 @@ const shelves = subjectNames.map(shelfOf).filter((shelf, at) => shelf.at(-1) ===
 
 const sources = (...paths: string[]) =>
   new RegExp(`[\\\\/]src[\\\\/](${paths.join('|').replaceAll('/', '[\\\\/]')})[\\\\/]`);
-/** What a reader keeps, but for what few pages or late parts read; and what wakes notes beside a text. */
-const keeping =
-  /[\\/]src[\\/](notebook[\\/](?!notes|recall|scratch|everything|year|reckoner|exercises)|widgets[\\/]beside[\\/]at-hand)/;
-/** What every page uses, but for what most of them fetch with the first reason. */
-const kit =
-  /[\\/](preact[\\/]|src[\\/](units[\\/](?!pairs|parse)|widgets[\\/]kit[\\/](?!Why|why-late|kind-of-unit|OwnUnits)))/;
+/** What stands right in these folders is for every page; what stands in a folder of theirs is for some, or is fetched late. */
+const everyPage = (...paths: string[]) => new RegExp(`${sources(...paths).source}[^\\\\/]+$`);
 const minShareCount = 2;
 export const bundles = [
   {
     name: 'kit',
     test: new RegExp(
-      `${kit.source}|${sources('calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/verdicts').source}|${keeping.source}`,
+      `[\\\\/]preact[\\\\/]|${everyPage('units', 'notebook', 'widgets/kit').source}|${sources('calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/verdicts').source}`,
     ),
     // What a page fetches late stays late.
     tags: ['$initial' as const],
@@ -37,7 +33,7 @@ export const bundles = [
   },
   {
     name: 'why',
-    test: /[\\/](units[\\/]pairs|widgets[\\/]kit[\\/](Why|kind-of-unit|OwnUnits))/,
+    test: sources('units/late', 'widgets/kit/late'),
     minShareCount,
   },
   { name: 'lesson', test: sources('widgets/lesson'), tags: ['$initial' as const], minShareCount },

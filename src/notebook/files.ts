@@ -14,7 +14,7 @@ import { shownSize, sides } from '../box/design/shown-size.ts';
 import type { Box } from '../box/subjects/inputs.ts';
 import { format, type RulerPair } from '../units/index.ts';
 import { type Decoded, decodeStore, encodeStore, readBox } from './codec.ts';
-import { type Notes, readNotes } from './notes.ts';
+import { type Notes, readNotes } from './learning/notes.ts';
 import { siteVersion } from './site-version.ts';
 
 /** A design is a few kilobytes, and notes are as long as their reader writes; anything larger is something else. */

@@ -2,7 +2,7 @@
  * Pairs of native values in a page: each becomes two spans, of which the style sheet shows the reader's; without
  * JavaScript, and where both are asked for, it reads as it was written.
  */
-import { withPairs } from '../units/pairs.ts';
+import { withPairs } from '../units/late/pairs.ts';
 
 /** Text of an HTML file between its tags, with every pair as two spans. */
 const splitPairs = (text: string): string =>

@@ -2,7 +2,7 @@
 import type { Relation, SymbolSpec } from '../calc/core/relation.ts';
 import { relations } from '../calc/index.ts';
 import { bothUnits } from '../figures/parts/Quantity.tsx';
-import { kindOfUnit } from '../widgets/kit/kind-of-unit.ts';
+import { kindOfUnit } from '../widgets/kit/late/kind-of-unit.ts';
 import { oneOf } from './author-error.ts';
 import type { evidences } from './rule-terms.ts';
 

@@ -6,7 +6,7 @@ import { evaluate, verdicts, wholeModel } from '../../src/box/whole/index.ts';
 import { type RuleCaution, textsOf } from '../../src/prose/cautions.ts';
 import { ruleFigures } from '../../src/prose/rule-figures/index.tsx';
 import { rulesBehind, troublesOfLesson, troublesOfRule } from '../../src/prose/trouble-links.ts';
-import { withPairs } from '../../src/units/pairs.ts';
+import { withPairs } from '../../src/units/late/pairs.ts';
 import { askContent } from '../widgets/ask/site-words.ts';
 
 interface Trouble {

@@ -5,7 +5,7 @@ import { exampleBox } from '../../src/box/subjects/example.ts';
 import { encodeStore } from '../../src/notebook/codec.ts';
 import { writeDesigns } from '../../src/notebook/designs.ts';
 import type { Notebook } from '../../src/notebook/everything/everything.ts';
-import { writeNotes } from '../../src/notebook/notes.ts';
+import { writeNotes } from '../../src/notebook/learning/notes.ts';
 import { type Answer, writeAnswers } from '../../src/notebook/recall/answers.ts';
 import { writeCells } from '../../src/notebook/scratch/cells.ts';
 

@@ -14,7 +14,7 @@ const at = (key: string) => `rule-and-reason.${key}`;
 /** Each key that is read and then written over by the next change: how that change comes about. */
 const writers: Record<string, () => Promise<void>> = {
   notes: async () => {
-    const { loadNotes, setNote } = await import('../../src/notebook/notes.ts');
+    const { loadNotes, setNote } = await import('../../src/notebook/learning/notes.ts');
     loadNotes();
     setNote('rules/finger-fit', 'new');
   },
@@ -40,23 +40,23 @@ const writers: Record<string, () => Promise<void>> = {
     tick(exampleBox, 'mill', true);
   },
   'exercise-tries': async () => {
-    const { loadExercises, addTry } = await import('../../src/notebook/exercises.ts');
+    const { loadExercises, addTry } = await import('../../src/notebook/learning/exercises.ts');
     loadExercises(undefined);
     const who = { className: '7b', number: 1, exercise: 'e1', asked: 'a' };
     addTry({ ...who, entry: 'b', said: 'c', right: true });
   },
   'exercise-member': async () => {
-    const { loadExercises, chooseMember } = await import('../../src/notebook/exercises.ts');
+    const { loadExercises, chooseMember } = await import('../../src/notebook/learning/exercises.ts');
     loadExercises(undefined);
     chooseMember({ className: '7b', number: 1 });
   },
   sheets: async () => {
-    const { loadSheets, keepSheets } = await import('../../src/notebook/sheets.ts');
+    const { loadSheets, keepSheets } = await import('../../src/notebook/learning/sheets.ts');
     loadSheets();
     keepSheets({ className: 'a', learners: 2, system: 'mm', paper: 'A4', print: 'both', exercises: [] });
   },
   year: async () => {
-    const { loadYear, chooseYear } = await import('../../src/notebook/year.ts');
+    const { loadYear, chooseYear } = await import('../../src/notebook/measure/year.ts');
     loadYear();
     chooseYear({ built: 3 });
   },
@@ -108,7 +108,7 @@ describe.each(Object.entries(writers))('under %s', (key, write) => {
 });
 
 test('a newer version in another tab: its notes are set aside by the tab that cannot read them', async () => {
-  const { loadNotes, setNote } = await import('../../src/notebook/notes.ts');
+  const { loadNotes, setNote } = await import('../../src/notebook/learning/notes.ts');
   loadNotes();
   setNote('rules/finger-fit', 'old page');
   const newer = '{"version":2,"notes":{"rules/finger-fit":{"text":"new page"}}}';
@@ -144,7 +144,7 @@ test('a file whose texts are nested without end changes nothing', () => {
 
 describe('a store that is emptied or full while the page is open', () => {
   test('loses no note: the next one writes all of them again', async () => {
-    const { loadNotes, setNote } = await import('../../src/notebook/notes.ts');
+    const { loadNotes, setNote } = await import('../../src/notebook/learning/notes.ts');
     loadNotes();
     setNote('rules/finger-fit', 'first');
     store.texts.clear();

@@ -9,7 +9,7 @@ import { readDesigns } from '../../src/notebook/designs.ts';
 import { becomes, mergeNotebooks, notebookNow, planOf } from '../../src/notebook/everything/everything.ts';
 import { readNotebook, writeNotebook } from '../../src/notebook/everything/file.ts';
 import { keys } from '../../src/notebook/everything/keys.ts';
-import { decodeNotes, writeNotes } from '../../src/notebook/notes.ts';
+import { decodeNotes, writeNotes } from '../../src/notebook/learning/notes.ts';
 import { readAnswers } from '../../src/notebook/recall/answers.ts';
 import { decodeCells } from '../../src/notebook/scratch/cells.ts';
 import { anyNotebook, standInStore } from './any-notebook.ts';

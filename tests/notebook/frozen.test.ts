@@ -134,7 +134,7 @@ describe('what the store keeps', () => {
 
   test('notes', async () => {
     put('notes');
-    const kept = await import('../../src/notebook/notes.ts');
+    const kept = await import('../../src/notebook/learning/notes.ts');
     kept.loadNotes();
     expect(kept.notes.value).toEqual(notes);
     await nothingAside();
@@ -143,7 +143,7 @@ describe('what the store keeps', () => {
   test('who does the exercises, and the tries', async () => {
     put('exercise-member');
     put('exercise-tries');
-    const kept = await import('../../src/notebook/exercises.ts');
+    const kept = await import('../../src/notebook/learning/exercises.ts');
     kept.loadExercises(undefined);
     const member = { className: 'Class 7b', number: 12 };
     expect(kept.member.value).toEqual(member);
@@ -162,7 +162,7 @@ describe('what the store keeps', () => {
 
   test('choices for the sheets of a class', async () => {
     put('sheets');
-    const { loadSheets, sheetChoices } = await import('../../src/notebook/sheets.ts');
+    const { loadSheets, sheetChoices } = await import('../../src/notebook/learning/sheets.ts');
     loadSheets();
     expect(sheetChoices.value).toEqual({
       className: 'Class 7b',
@@ -177,7 +177,7 @@ describe('what the store keeps', () => {
 
   test('the year of air', async () => {
     put('year');
-    const { loadYear, yearChoice } = await import('../../src/notebook/year.ts');
+    const { loadYear, yearChoice } = await import('../../src/notebook/measure/year.ts');
     loadYear();
     expect(yearChoice.value).toMatchObject({
       from: 'readings',

@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { writeNotebook } from '../../src/notebook/everything/file.ts';
-import { writeNotes } from '../../src/notebook/notes.ts';
+import { writeNotes } from '../../src/notebook/learning/notes.ts';
 import { isAccessible } from './every-page/accessible.ts';
 import { readPdf } from './pdf.ts';
 import { open, openDrawer } from './site.ts';

@@ -5,8 +5,8 @@
  */
 import { readAsides } from '../aside.ts';
 import { readDesigns } from '../designs.ts';
-import { readMeasurements } from '../measurements.ts';
-import { decodeNotes } from '../notes.ts';
+import { decodeNotes } from '../learning/notes.ts';
+import { readMeasurements } from '../measure/measurements.ts';
 import { readAnswers } from '../recall/answers.ts';
 import { decodeCells } from '../scratch/cells.ts';
 import {

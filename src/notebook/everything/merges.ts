@@ -4,9 +4,9 @@
  */
 import { readAsides, writeAsides } from '../aside.ts';
 import { mostDesigns, readDesigns, type SavedDesign, writeDesigns } from '../designs.ts';
-import { mostTries } from '../exercises.ts';
-import { mergeMeasured } from '../measurements.ts';
-import { decodeNotes, mergeNotes, writeNotes } from '../notes.ts';
+import { mostTries } from '../learning/exercises.ts';
+import { decodeNotes, mergeNotes, writeNotes } from '../learning/notes.ts';
+import { mergeMeasured } from '../measure/measurements.ts';
 import { mergeAnswers, readAnswers, writeAnswers } from '../recall/answers.ts';
 import { type Cell, decodeCells, mostCells, writeCells } from '../scratch/cells.ts';
 

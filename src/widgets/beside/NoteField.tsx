@@ -1,7 +1,7 @@
 /** A note as it is written, and as it is printed. */
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useId, useRef } from 'preact/hooks';
-import { loadNotes, longestNote, notes, setNote } from '../../notebook/notes.ts';
+import { loadNotes, longestNote, notes, setNote } from '../../notebook/learning/notes.ts';
 
 export interface Props {
   /** See `Notes`. */

@@ -8,7 +8,7 @@ import {
   linkOf,
   unitsInLink,
 } from '../../exercises/core/learner.ts';
-import { chooseMember, loadExercises, type Member, member } from '../../notebook/exercises.ts';
+import { chooseMember, loadExercises, type Member, member } from '../../notebook/learning/exercises.ts';
 import { chooseRuler, units } from '../../notebook/units.ts';
 import { type UnitSystem, usualRuler } from '../../units/index.ts';
 import { TextInput } from '../kit/TextInput.tsx';

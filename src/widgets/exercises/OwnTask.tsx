@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import type { Exercise } from '../../exercises/core/exercise.ts';
 import { askedOf, firstStepTo, taskFor } from '../../exercises/core/task.ts';
 import { keyText } from '../../exercises/core/written.ts';
-import { addTry, type Member } from '../../notebook/exercises.ts';
+import { addTry, type Member } from '../../notebook/learning/exercises.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { AskedField } from './AskedField.tsx';
 import { type GivenFigure, GivenNumbers } from './GivenNumbers.tsx';

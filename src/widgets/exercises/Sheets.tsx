@@ -4,7 +4,7 @@
  */
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
-import { keepSheets, mostLearners } from '../../notebook/sheets.ts';
+import { keepSheets, mostLearners } from '../../notebook/learning/sheets.ts';
 import { href } from '../kit/href.ts';
 import { TextInput } from '../kit/TextInput.tsx';
 import { ChooseExercises, OneOf } from './sheets/Choices.tsx';

@@ -1,5 +1,5 @@
 /** The tries of the learner who is at the page, to look back at and to print. They stay on this device. */
-import { clearTries, type Member, tries } from '../../notebook/exercises.ts';
+import { clearTries, type Member, tries } from '../../notebook/learning/exercises.ts';
 
 interface Props {
   learner: Member | undefined;

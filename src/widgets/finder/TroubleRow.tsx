@@ -1,6 +1,6 @@
 /** A trouble in a list: its title first, since that is what is looked for; below it the number that tells whether this box is prone to it. */
 import { href } from '../kit/href.ts';
-import { OwnUnits } from '../kit/OwnUnits.tsx';
+import { OwnUnits } from '../kit/late/OwnUnits.tsx';
 import { InBoth, numberAndMark } from '../kit/told.tsx';
 import { StateTag } from '../verdicts/StateTag.tsx';
 import { isUnkept, type RuleLine } from './rule-lines.ts';

@@ -8,9 +8,9 @@ import type { ResultName, Values } from '../../box/whole/index.ts';
 import type { Working } from '../../calc/core/working.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import type { UnitSystem } from '../../units/index.ts';
+import type { WhyProps } from './late/Why.tsx';
 import { fetchReasons } from './reasons.ts';
 import { useOpen } from './use-open.ts';
-import type { WhyProps } from './Why.tsx';
 
 /** The reason's component: provided while pages are built, fetched in the browser with the first reason that is opened. */
 const panel = signal<FunctionComponent<WhyProps> | undefined>(undefined);
@@ -32,7 +32,7 @@ function NotFetched() {
 
 function fetchWhy(): void {
   void fetchReasons();
-  import('./why-late.ts').then(
+  import('./late/why-late.ts').then(
     ({ Why }) => {
       panel.value = Why;
     },

@@ -14,7 +14,7 @@ import {
   mostTries,
   nudgeOf,
   type Setting,
-} from '../../notebook/lab-tries.ts';
+} from '../../notebook/learning/lab-tries.ts';
 import { useLead } from '../kit/use-lead.ts';
 import { type TryLog, tryIn } from './try-in.ts';
 

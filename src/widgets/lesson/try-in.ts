@@ -1,6 +1,6 @@
 /** What stands in a figure at one moment, read from the page as the reader sees it. */
 import type { FunctionComponent } from 'preact';
-import type { LabTry, Setting } from '../../notebook/lab-tries.ts';
+import type { LabTry, Setting } from '../../notebook/learning/lab-tries.ts';
 
 /** The parts of a log that are shown: the tries, and the nudge. */
 export interface TryLog {

@@ -2,7 +2,7 @@
 import { useEffect } from 'preact/hooks';
 import { change, currentBox, linkToBox } from '../../notebook/current.ts';
 import { fileNameOf, readFile, writeFile } from '../../notebook/files.ts';
-import { addNotes, loadNotes, notes } from '../../notebook/notes.ts';
+import { addNotes, loadNotes, notes } from '../../notebook/learning/notes.ts';
 import { useCopiedLink } from '../kit/use-copied-link.ts';
 import { download } from './download.ts';
 

@@ -1,7 +1,7 @@
 /** On the notebook's page: every note with its place, to be read, written on and printed. */
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { loadNotes, notes } from '../../notebook/notes.ts';
+import { loadNotes, notes } from '../../notebook/learning/notes.ts';
 import { NoteField } from '../beside/NoteField.tsx';
 import { fetchWords } from '../beside/words.ts';
 import { href } from '../kit/href.ts';

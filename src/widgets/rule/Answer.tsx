@@ -4,7 +4,7 @@ import type { Check, Verdict } from '../../box/core/verdict.ts';
 import { fields, hasInput, type NumberName } from '../../box/subjects/inputs.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import type { ResultName, Values } from '../../box/whole/index.ts';
-import { OwnUnits } from '../kit/OwnUnits.tsx';
+import { OwnUnits } from '../kit/late/OwnUnits.tsx';
 import { InBoth, numberAndMark, stateWords } from '../kit/told.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { ChangeBy } from './ChangeBy.tsx';

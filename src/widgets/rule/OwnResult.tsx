@@ -3,7 +3,7 @@ import { sayOf } from '../../box/core/result.ts';
 import type { Model } from '../../box/subjects/model.ts';
 import type { ResultName } from '../../box/whole/index.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
-import { OwnUnits } from '../kit/OwnUnits.tsx';
+import { OwnUnits } from '../kit/late/OwnUnits.tsx';
 import type { Store } from '../kit/use-store.ts';
 import { ChangeBy } from './ChangeBy.tsx';
 

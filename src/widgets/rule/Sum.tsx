@@ -11,11 +11,11 @@ import type { ResultName, Values } from '../../box/whole/index.ts';
 import { sensitivity, type Working } from '../../calc/core/working.ts';
 import { Quantity } from '../../figures/parts/Quantity.tsx';
 import { format, type UnitSystem } from '../../units/index.ts';
-import { kindOfUnit } from '../kit/kind-of-unit.ts';
-import { OwnUnits } from '../kit/OwnUnits.tsx';
+import { kindOfUnit } from '../kit/late/kind-of-unit.ts';
+import { OwnUnits } from '../kit/late/OwnUnits.tsx';
+import { digitsOf, Equation, fill, SymbolName } from '../kit/late/Why.tsx';
 import type { Reason } from '../kit/reasons.ts';
 import { InBoth } from '../kit/told.tsx';
-import { digitsOf, Equation, fill, SymbolName } from '../kit/Why.tsx';
 import { ChangeIt } from './ChangeIt.tsx';
 import { choicesOf } from './choices-of.ts';
 

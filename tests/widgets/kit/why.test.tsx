@@ -7,8 +7,8 @@ import { relations } from '../../../src/calc/index.ts';
 import { changeByCoefficient } from '../../../src/calc/movement/movement.ts';
 import { gapPerSide } from '../../../src/calc/movement/panel.ts';
 import { equationOf } from '../../../src/prose/equation.ts';
+import { Why } from '../../../src/widgets/kit/late/Why.tsx';
 import { provideReasons } from '../../../src/widgets/kit/reasons.ts';
-import { Why } from '../../../src/widgets/kit/Why.tsx';
 
 /** The answer as text, without its marks of style. */
 function answer(working: Working): string {

@@ -1,6 +1,6 @@
 /** The form of the sheets: what its page knows of the exercises and blocks, and what is missing in it. Pure. */
 import { learnerOf } from '../../../exercises/core/learner.ts';
-import { mostLearners, type SheetChoices } from '../../../notebook/sheets.ts';
+import { mostLearners, type SheetChoices } from '../../../notebook/learning/sheets.ts';
 
 export interface Listed {
   readonly id: string;

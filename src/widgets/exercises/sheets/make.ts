@@ -7,7 +7,7 @@ import { type KeyTable, keyTable } from '../../../exercises/core/key-table.ts';
 import { type Learner, linkOf } from '../../../exercises/core/learner.ts';
 import { taskFor } from '../../../exercises/core/task.ts';
 import { exercises } from '../../../exercises/index.ts';
-import type { SheetChoices } from '../../../notebook/sheets.ts';
+import type { SheetChoices } from '../../../notebook/learning/sheets.ts';
 import { type Qr, qrMaker } from '../../kit/qr.ts';
 
 export interface SheetTask {

@@ -1,5 +1,5 @@
 /** The paper: its size, the room on a page, and what stands on which page. Pure. */
-import type { Paper } from '../../../notebook/sheets.ts';
+import type { Paper } from '../../../notebook/learning/sheets.ts';
 
 /** Width and height, mm. */
 const sizes: Readonly<Record<Paper, readonly [width: number, height: number]>> = {

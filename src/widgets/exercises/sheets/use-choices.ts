@@ -1,7 +1,7 @@
 /** What is chosen for the sheets: what the link asks for, else what was kept last, else a start; and what is changed since. */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { loadSheets, type SheetChoices, sheetChoices } from '../../../notebook/sheets.ts';
+import { loadSheets, type SheetChoices, sheetChoices } from '../../../notebook/learning/sheets.ts';
 import { units } from '../../../notebook/units.ts';
 import type { Listed, ListedBlock } from './form.ts';
 

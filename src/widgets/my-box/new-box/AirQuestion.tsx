@@ -1,7 +1,7 @@
 /** Where the box will live, and the air where the wood lies today. */
 import type { NewBoxAnswers } from '../../../box/design/new-box.ts';
 import { fields } from '../../../box/subjects/inputs.ts';
-import { kindsOfClimate } from '../../../notebook/year.ts';
+import { kindsOfClimate } from '../../../notebook/measure/year.ts';
 import type { UnitSystem } from '../../../units/index.ts';
 import { DirectNumber } from '../DirectNumber.tsx';
 import { Tiles } from './Tiles.tsx';

@@ -6,7 +6,7 @@ import { exampleFor, isExample } from '../../../box/subjects/example.ts';
 import type { Box } from '../../../box/subjects/inputs.ts';
 import { shownRulers } from '../../../figures/parts/my-ruler.ts';
 import { Sizes } from '../../../figures/parts/Sizes.tsx';
-import { kindsOfClimate } from '../../../notebook/year.ts';
+import { kindsOfClimate } from '../../../notebook/measure/year.ts';
 import type { Store } from '../../kit/use-store.ts';
 import type { CatalogItem } from '../Contents.tsx';
 import { DirectNumber } from '../DirectNumber.tsx';

@@ -1,7 +1,7 @@
 /** A series as CSV, out and in; rows that cannot be used are named with the reason. */
 import { useSignal } from '@preact/signals';
 import { useId } from 'preact/hooks';
-import { longestFile, type Read, type ReadCsv } from '../../../notebook/measurements-csv.ts';
+import { longestFile, type Read, type ReadCsv } from '../../../notebook/measure/measurements-csv.ts';
 import { download } from '../../my-box/download.ts';
 
 interface CsvBarProps<Entry> {
@@ -27,7 +27,7 @@ export function CsvBar<Entry>({ name, text, read, add }: CsvBarProps<Entry>) {
       return;
     }
     try {
-      const { parse } = await import('../../../units/parse.ts');
+      const { parse } = await import('../../../units/late/parse.ts');
       const found = read(await file.text(), parse);
       if (found.entries.length > 0) add(found.entries);
       refused.value = found.refused;

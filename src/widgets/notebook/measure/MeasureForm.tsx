@@ -3,8 +3,8 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { type Measurable, measurables } from '../../../box/subjects/movement/measured.ts';
 import type { MovementValues } from '../../../box/subjects/movement/results.ts';
-import { dayNumber, today } from '../../../notebook/calendar.ts';
-import { addMeasurements, limits } from '../../../notebook/measurements.ts';
+import { dayNumber, today } from '../../../notebook/measure/calendar.ts';
+import { addMeasurements, limits } from '../../../notebook/measure/measurements.ts';
 import { INCH, type UnitSystem } from '../../../units/index.ts';
 import { EntryField, leadToFault, readDraft, useDraft } from './EntryField.tsx';
 

@@ -11,9 +11,9 @@ import type { MovementValues } from '../../../box/subjects/movement/results.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { MeasuredSeasons } from '../../../figures/movement/MeasuredSeasons.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import { dayNumber, dayWords } from '../../../notebook/calendar.ts';
-import { type Measurement, takeMeasurement } from '../../../notebook/measurements.ts';
-import { OwnUnits } from '../../kit/OwnUnits.tsx';
+import { dayNumber, dayWords } from '../../../notebook/measure/calendar.ts';
+import { type Measurement, takeMeasurement } from '../../../notebook/measure/measurements.ts';
+import { OwnUnits } from '../../kit/late/OwnUnits.tsx';
 import { SeenSays } from './SeenSays.tsx';
 
 const levelWords = {

@@ -6,8 +6,8 @@ import { daysApart, daysLeft, endingOf, settledBy } from '../../../calc/air/weig
 import { isRefused } from '../../../calc/core/refusal.ts';
 import { WeighingCourse } from '../../../figures/air/WeighingCourse.tsx';
 import { Quantity } from '../../../figures/parts/Quantity.tsx';
-import { dayNumber, dayWords } from '../../../notebook/calendar.ts';
-import { type Piece, takeWeighing, type WeighingEntry } from '../../../notebook/measurements.ts';
+import { dayNumber, dayWords } from '../../../notebook/measure/calendar.ts';
+import { type Piece, takeWeighing, type WeighingEntry } from '../../../notebook/measure/measurements.ts';
 import { toDecimals } from '../../../units/index.ts';
 
 interface PieceSaysProps {

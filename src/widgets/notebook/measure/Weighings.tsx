@@ -1,7 +1,7 @@
 /** Pieces that are weighed until they are dry: the series of one of them, its details, and what it says. */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { dayNumber, today } from '../../../notebook/calendar.ts';
+import { dayNumber, today } from '../../../notebook/measure/calendar.ts';
 import {
   addWeighings,
   describePiece,
@@ -10,8 +10,8 @@ import {
   loadMeasurements,
   longestName,
   pieceOf,
-} from '../../../notebook/measurements.ts';
-import { readWeighingsCsv, weighingsCsv } from '../../../notebook/measurements-csv.ts';
+} from '../../../notebook/measure/measurements.ts';
+import { readWeighingsCsv, weighingsCsv } from '../../../notebook/measure/measurements-csv.ts';
 import { toField } from '../../../units/index.ts';
 import { useStore } from '../../kit/use-store.ts';
 import { CsvBar } from './CsvBar.tsx';

@@ -1,6 +1,6 @@
 /** Which year of air: a kind of climate, the reader's own months, two readings, or the air of the box. */
 import { useId } from 'preact/hooks';
-import { chooseYear, kindsOfClimate, type YearChoice } from '../../../notebook/year.ts';
+import { chooseYear, kindsOfClimate, type YearChoice } from '../../../notebook/measure/year.ts';
 import type { UnitSystem } from '../../../units/index.ts';
 import { ReadingControl } from './numbers.tsx';
 

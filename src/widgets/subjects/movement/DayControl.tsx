@@ -1,7 +1,7 @@
 /** A day of the year by a slider. */
 import { useId } from 'preact/hooks';
 import { dateOf } from '../../../calc/air/year.ts';
-import { chooseYear, type YearChoice } from '../../../notebook/year.ts';
+import { chooseYear, type YearChoice } from '../../../notebook/measure/year.ts';
 import { Slider } from '../../kit/Slider.tsx';
 
 /** A slider over the days of the year that says the date. */

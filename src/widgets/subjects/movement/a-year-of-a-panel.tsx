@@ -1,4 +1,4 @@
-/** Labs and guesses of the lesson on a year of a panel. The labs share one year of air, see `notebook/year.ts`. */
+/** Labs and guesses of the lesson on a year of a panel. The labs share one year of air, see `notebook/measure/year.ts`. */
 import { modelOf } from '../../../box/subjects/model.ts';
 import { movement } from '../../../box/subjects/movement/subject.ts';
 import type { SharingLabSpec } from '../../lesson/lab-spec.ts';

@@ -4,7 +4,7 @@ import type { NumberField } from '../../../box/core/field.ts';
 import { MONTHS } from '../../../calc/air/year.ts';
 import type { Reading } from '../../../calc/air/year-from-readings.ts';
 import { isRefused } from '../../../calc/core/refusal.ts';
-import { chooseYear, editMonth, type YearChoice } from '../../../notebook/year.ts';
+import { chooseYear, editMonth, type YearChoice } from '../../../notebook/measure/year.ts';
 import type { UnitSystem } from '../../../units/index.ts';
 import { NumberControl } from '../../kit/Control.tsx';
 import { DayControl } from './DayControl.tsx';

@@ -4,7 +4,7 @@ import { useEffect } from 'preact/hooks';
 import type { Values } from '../../../box/whole/index.ts';
 import type { YearOfAir } from '../../../calc/air/year.ts';
 import type { Refused } from '../../../calc/core/refusal.ts';
-import { firstYear, loadYear, type YearChoice, yearChoice, yearOf } from '../../../notebook/year.ts';
+import { firstYear, loadYear, type YearChoice, yearChoice, yearOf } from '../../../notebook/measure/year.ts';
 
 export interface ChosenYear {
   readonly choice: YearChoice;

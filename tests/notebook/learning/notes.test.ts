@@ -1,11 +1,17 @@
 /** Notes: kept on the device, beside what other tabs wrote, and carried by the file of a box. */
 import fc from 'fast-check';
 import { beforeEach, expect, test, vi } from 'vitest';
-import { exampleBox } from '../../src/box/subjects/example.ts';
-import { readFile, writeFile } from '../../src/notebook/files.ts';
-import { decodeNotes, longestNote, mergeNotes, readNotes, writeNotes } from '../../src/notebook/notes.ts';
-import { readAnswers, writeAnswers } from '../../src/notebook/recall/answers.ts';
-import { anyAnswers, anyNotes, standInStore } from './any-notebook.ts';
+import { exampleBox } from '../../../src/box/subjects/example.ts';
+import { readFile, writeFile } from '../../../src/notebook/files.ts';
+import {
+  decodeNotes,
+  longestNote,
+  mergeNotes,
+  readNotes,
+  writeNotes,
+} from '../../../src/notebook/learning/notes.ts';
+import { readAnswers, writeAnswers } from '../../../src/notebook/recall/answers.ts';
+import { anyAnswers, anyNotes, standInStore } from '../any-notebook.ts';
 
 let store: ReturnType<typeof standInStore>;
 beforeEach(() => {
@@ -14,7 +20,7 @@ beforeEach(() => {
 /** The module as another visit, or another tab, has it. */
 const fresh = async () => {
   vi.resetModules();
-  const one = await import('../../src/notebook/notes.ts');
+  const one = await import('../../../src/notebook/learning/notes.ts');
   one.loadNotes();
   return one;
 };

@@ -1,8 +1,8 @@
 /** What a teacher chose last for the sheets of a class: kept on this device alone. */
 
 import { signal } from '@preact/signals';
-import { readKept } from './aside.ts';
-import { onOtherTab, save } from './storage.ts';
+import { readKept } from '../aside.ts';
+import { onOtherTab, save } from '../storage.ts';
 
 export const papers = ['A4', 'Letter'] as const;
 export type Paper = (typeof papers)[number];

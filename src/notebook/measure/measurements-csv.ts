@@ -5,7 +5,7 @@
  * Over 150 lines: writing and reading go by one table of columns.
  */
 import { csvFormatRows, dsvFormat } from 'd3-dsv';
-import { INCH, type Kind, type Parsed, type UnitSystem } from '../units/index.ts';
+import { INCH, type Kind, type Parsed, type UnitSystem } from '../../units/index.ts';
 import { isMeasurement, isWeighing, type Measurement, type WeighingEntry } from './measurements.ts';
 
 const ounce = 28.349523125;

@@ -3,8 +3,8 @@
  * goes anywhere.
  */
 import { signal } from '@preact/signals';
-import { readKept } from './aside.ts';
-import { onOtherTab, save } from './storage.ts';
+import { readKept } from '../aside.ts';
+import { onOtherTab, save } from '../storage.ts';
 
 /** The name of a class and a number in it. */
 export interface Member {

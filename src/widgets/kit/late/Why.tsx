@@ -3,13 +3,13 @@
  * it comes from, and the rule that teaches it. Fetched with the first reason that is opened.
  */
 
-import type { Card, SymbolSpec } from '../../calc/core/relation.ts';
-import { sensitivity, type Working } from '../../calc/core/working.ts';
-import { Quantity } from '../../figures/parts/Quantity.tsx';
-import { format, type UnitSystem } from '../../units/index.ts';
-import { href } from './href.ts';
+import type { Card, SymbolSpec } from '../../../calc/core/relation.ts';
+import { sensitivity, type Working } from '../../../calc/core/working.ts';
+import { Quantity } from '../../../figures/parts/Quantity.tsx';
+import { format, type UnitSystem } from '../../../units/index.ts';
+import { href } from '../href.ts';
+import { reasons, reasonsMissing } from '../reasons.ts';
 import { kindOfUnit } from './kind-of-unit.ts';
-import { reasons, reasonsMissing } from './reasons.ts';
 
 /** Decimals of an input: pure numbers such as a coefficient of 0.00248 need as many as they have. */
 export const digitsOf = (spec: SymbolSpec) => (kindOfUnit(spec) === 'number' ? undefined : 2);

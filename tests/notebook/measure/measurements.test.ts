@@ -1,19 +1,19 @@
 /** What is measured and weighed: kept, brought together, and written as CSV and back in both units. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dayNumber, dayText } from '../../src/notebook/calendar.ts';
+import { dayNumber, dayText } from '../../../src/notebook/measure/calendar.ts';
 import {
   limits,
   type Measurement,
   mergeMeasured,
   readMeasurements,
-} from '../../src/notebook/measurements.ts';
+} from '../../../src/notebook/measure/measurements.ts';
 import {
   measurementsCsv,
   readMeasurementsCsv,
   readWeighingsCsv,
-} from '../../src/notebook/measurements-csv.ts';
-import { parse } from '../../src/units/parse.ts';
+} from '../../../src/notebook/measure/measurements-csv.ts';
+import { parse } from '../../../src/units/late/parse.ts';
 
 const inside = ([min, max]: readonly [number, number]) => fc.double({ min, max, noNaN: true });
 const date = fc.integer({ min: 0, max: 40_000 }).map(dayText);

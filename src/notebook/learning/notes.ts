@@ -3,8 +3,8 @@
  * the file of a box.
  */
 import { signal } from '@preact/signals';
-import { readKept } from './aside.ts';
-import { onOtherTab, save } from './storage.ts';
+import { readKept } from '../aside.ts';
+import { onOtherTab, save } from '../storage.ts';
 
 const key = 'notes';
 const version = 1;

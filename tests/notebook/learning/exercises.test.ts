@@ -18,7 +18,7 @@ beforeEach(() => {
 });
 const fresh = async (named?: { className: string; number: number }) => {
   vi.resetModules();
-  const one = await import('../../src/notebook/exercises.ts');
+  const one = await import('../../../src/notebook/learning/exercises.ts');
   one.loadExercises(named);
   return one;
 };

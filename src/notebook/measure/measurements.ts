@@ -4,8 +4,8 @@
  * Over 150 lines: both series stand in one text of the store.
  */
 import { signal } from '@preact/signals';
+import { load, onOtherTab, save } from '../storage.ts';
 import { dayNumber } from './calendar.ts';
-import { load, onOtherTab, save } from './storage.ts';
 
 /** One reading of a tool on one day. Lengths in mm, °C, %. */
 export interface Measurement {

@@ -1,6 +1,6 @@
 /** Which kind of number a relation's unit makes, so that `format` can print it in the reader's units. */
-import type { SymbolSpec, Unit } from '../../calc/core/relation.ts';
-import type { Kind } from '../../units/index.ts';
+import type { SymbolSpec, Unit } from '../../../calc/core/relation.ts';
+import type { Kind } from '../../../units/index.ts';
 
 const kinds: Partial<Record<Unit, Kind>> = {
   mm: 'length',

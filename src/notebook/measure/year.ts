@@ -1,11 +1,11 @@
 /** The year of air that the reader looks at, and the day a box is built: one signal for all figures, kept on the device. */
 import { signal } from '@preact/signals';
-import { climates } from '../calc/air/climates.ts';
-import { halfYearLater, type YearOfAir } from '../calc/air/year.ts';
-import { monthlyWave, PEAK_DAYS, type Reading, yearFromReadings } from '../calc/air/year-from-readings.ts';
-import { isRefused, type Refused } from '../calc/core/refusal.ts';
-import { readKept } from './aside.ts';
-import { save } from './storage.ts';
+import { climates } from '../../calc/air/climates.ts';
+import { halfYearLater, type YearOfAir } from '../../calc/air/year.ts';
+import { monthlyWave, PEAK_DAYS, type Reading, yearFromReadings } from '../../calc/air/year-from-readings.ts';
+import { isRefused, type Refused } from '../../calc/core/refusal.ts';
+import { readKept } from '../aside.ts';
+import { save } from '../storage.ts';
 
 /** Kinds of indoor climate to start from. */
 export const kindsOfClimate = climates.filter((each) => each.where === 'indoors');

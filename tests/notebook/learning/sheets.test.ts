@@ -21,7 +21,7 @@ beforeEach(() => {
 });
 const fresh = async () => {
   vi.resetModules();
-  const one = await import('../../src/notebook/sheets.ts');
+  const one = await import('../../../src/notebook/learning/sheets.ts');
   one.loadSheets();
   return one;
 };

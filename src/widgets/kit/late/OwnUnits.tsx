@@ -1,5 +1,5 @@
 /** A sentence in which each pair of native values, "6 mm (1/4 in)", is shown to each reader as their own. */
-import { withPairs } from '../../units/pairs.ts';
+import { withPairs } from '../../../units/late/pairs.ts';
 
 export const OwnUnits = ({ of }: { of: string }) => (
   <>

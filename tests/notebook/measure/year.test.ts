@@ -1,8 +1,15 @@
 /** The reader's year: where it comes from, what is kept, and what damage does to it. */
 import { afterEach, expect, test } from 'vitest';
-import { climates } from '../../src/calc/air/climates.ts';
-import { isRefused, type Refused } from '../../src/calc/core/refusal.ts';
-import { chooseYear, editMonth, firstYear, readYear, yearChoice, yearOf } from '../../src/notebook/year.ts';
+import { climates } from '../../../src/calc/air/climates.ts';
+import { isRefused, type Refused } from '../../../src/calc/core/refusal.ts';
+import {
+  chooseYear,
+  editMonth,
+  firstYear,
+  readYear,
+  yearChoice,
+  yearOf,
+} from '../../../src/notebook/measure/year.ts';
 
 const known = <T>(answer: T | Refused): T => {
   if (isRefused(answer)) throw new Error(answer.refused);

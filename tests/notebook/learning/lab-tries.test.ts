@@ -1,6 +1,6 @@
 /** The log of tries: what changed between two, and the nudge. */
 import { expect, test } from 'vitest';
-import { changedBetween, type LabTry, nudgeOf, readTries } from '../../src/notebook/lab-tries.ts';
+import { changedBetween, type LabTry, nudgeOf, readTries } from '../../../src/notebook/learning/lab-tries.ts';
 
 const at = (wall: string, lid: string): LabTry => ({
   set: [
