@@ -25,7 +25,7 @@ export const bundles = [
   {
     name: 'kit',
     test: new RegExp(
-      `[\\\\/]preact[\\\\/]|${everyPage('units', 'notebook', 'widgets/kit').source}|${sources('calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/verdicts').source}`,
+      `[\\\\/]preact[\\\\/]|${everyPage('units', 'notebook', 'widgets/(kit|beside)').source}|${sources('calc/core', 'box/(core|wood)', 'figures/parts', 'widgets/verdicts').source}`,
     ),
     // What a page fetches late stays late.
     tags: ['$initial' as const],

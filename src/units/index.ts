@@ -3,8 +3,8 @@
 export { fieldUnit, spokenUnit, toField } from './field.ts';
 export { type Denominator, type FormatOptions, format } from './format.ts';
 export { INCH, type Kind, type UnitSystem } from './kinds.ts';
-export type { Parsed } from './late/parse.ts';
 export { systemFromLocale } from './locale.ts';
+export type { Parsed } from './parse.ts';
 export { type Rounding, toDecimals } from './rounding.ts';
 export {
   isOn,

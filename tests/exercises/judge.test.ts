@@ -8,7 +8,7 @@ import { principleRule } from '../../src/exercises/core/principles.ts';
 import { exampleTask, firstStepTo, taskFor } from '../../src/exercises/core/task.ts';
 import { exercises } from '../../src/exercises/index.ts';
 import { INCH } from '../../src/units/index.ts';
-import { parse } from '../../src/units/late/parse.ts';
+import { parse } from '../../src/units/parse.ts';
 import { systems, tasksOf } from './seeds.ts';
 
 const numbersOf = (task: ReturnType<typeof tasksOf>[number], askedOnly = false) =>

@@ -6,7 +6,7 @@ import { keyTable } from '../../src/exercises/core/key-table.ts';
 import { askedOf, taskFor } from '../../src/exercises/core/task.ts';
 import { keyText, nearness } from '../../src/exercises/core/written.ts';
 import { exercises } from '../../src/exercises/index.ts';
-import { parse } from '../../src/units/late/parse.ts';
+import { parse } from '../../src/units/parse.ts';
 import { keysCsv, makeSheets } from '../../src/widgets/exercises/sheets/make.ts';
 import { systems } from './seeds.ts';
 

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type FormatOptions, format, type Rounding } from '../../src/units/index.ts';
-import { parse } from '../../src/units/late/parse.ts';
+import { parse } from '../../src/units/parse.ts';
 
 const fine = (mm: number, options: Partial<FormatOptions> = {}) =>
   format(mm, 'length', { system: 'inch', as: 'fine', ...options }).replaceAll('\u00a0', '~');

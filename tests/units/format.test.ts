@@ -16,7 +16,7 @@ import {
   type UnitSystem,
 } from '../../src/units/index.ts';
 import { kinds } from '../../src/units/kinds.ts';
-import { parse } from '../../src/units/late/parse.ts';
+import { parse } from '../../src/units/parse.ts';
 
 const allKinds = Object.keys(kinds) as Kind[];
 const show = (value: number, kind: Kind, options: FormatOptions) =>

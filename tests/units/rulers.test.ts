@@ -9,7 +9,7 @@ import {
   rulers,
   usualRuler,
 } from '../../src/units/index.ts';
-import { parse } from '../../src/units/late/parse.ts';
+import { parse } from '../../src/units/parse.ts';
 
 const on = (name: RulerName, mm: number, options: Partial<FormatOptions> = {}) =>
   format(mm, 'length', {

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { format, INCH, systemFromLocale, toField, type UnitSystem } from '../../src/units/index.ts';
-import { parse } from '../../src/units/late/parse.ts';
+import { parse } from '../../src/units/parse.ts';
 import { clean } from '../../src/units/rounding.ts';
 
 describe('a change of units', () => {

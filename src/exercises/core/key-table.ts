@@ -4,7 +4,7 @@
  */
 
 import { fieldUnit, type UnitSystem } from '../../units/index.ts';
-import { parse } from '../../units/late/parse.ts';
+import { parse } from '../../units/parse.ts';
 import { type Asked, type Exercise, type Task, write } from './exercise.ts';
 import { choiceAt, type KeyNote, Notes } from './key-notes.ts';
 import { askedOf } from './task.ts';

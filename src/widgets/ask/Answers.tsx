@@ -24,7 +24,7 @@ export interface AnswersProps {
 const rest = 500;
 /** Everything that answers are found in, made before the first of them is shown. Reading numbers is a late file of its own. */
 export async function prepare(file: AskFile): Promise<Search> {
-  const { parse } = await import('../../units/late/parse-late.ts');
+  const { parse } = await import('../../units/parse-late.ts');
   loadBox();
   return searchOf(file, parse, currentBox.value);
 }

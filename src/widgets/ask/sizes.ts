@@ -1,6 +1,6 @@
 /** Sizes in a question: "wall 1/4", "bottom 6 mm", "humidity 70 %". */
 import type { Kind, UnitSystem } from '../../units/index.ts';
-import type { parse } from '../../units/late/parse.ts';
+import type { parse } from '../../units/parse.ts';
 
 /** Reading of numbers: a file that pages fetch late, so whoever asks brings it along. */
 export type ReadNumber = typeof parse;

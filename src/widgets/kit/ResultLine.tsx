@@ -32,7 +32,7 @@ function NotFetched() {
 
 function fetchWhy(): void {
   void fetchReasons();
-  import('./late/why-late.ts').then(
+  import('./why-late.ts').then(
     ({ Why }) => {
       panel.value = Why;
     },

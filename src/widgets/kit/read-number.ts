@@ -7,7 +7,7 @@ const notFetched =
 
 export async function readNumber(text: string, kind: Kind, system: UnitSystem): Promise<Parsed> {
   try {
-    const { parse } = await import('../../units/late/parse-late.ts');
+    const { parse } = await import('../../units/parse-late.ts');
     return parse(text, kind, system);
   } catch {
     return { ok: false, message: notFetched };

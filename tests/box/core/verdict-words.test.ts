@@ -6,7 +6,7 @@ import { type Check, judge, type Verdict } from '../../../src/box/core/verdict.t
 import { fields } from '../../../src/box/subjects/inputs.ts';
 import { evaluate, type Values, verdicts, wholeModel } from '../../../src/box/whole/index.ts';
 import type { UnitSystem } from '../../../src/units/index.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import { parse } from '../../../src/units/parse.ts';
 import { goldenBoxes } from '../golden/boxes.ts';
 import { exampleBox } from '../reckoned-box.ts';
 

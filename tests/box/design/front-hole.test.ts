@@ -11,7 +11,7 @@ import { fields } from '../../../src/box/subjects/inputs.ts';
 import { evaluate, wholeModel } from '../../../src/box/whole/index.ts';
 import { inPrism, type Point, type Solid } from '../../../src/geometry/solid.ts';
 import { INCH, toField, usualRuler } from '../../../src/units/index.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import { parse } from '../../../src/units/parse.ts';
 import { exampleBox } from '../reckoned-box.ts';
 
 const { checks } = wholeModel;

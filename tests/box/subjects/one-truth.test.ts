@@ -15,7 +15,7 @@ import { wholeModel } from '../../../src/box/whole/index.ts';
 import { relation } from '../../../src/calc/core/relation.ts';
 import { cutListCsv } from '../../../src/notebook/files.ts';
 import { format, pairOf, type Ruler, rulers } from '../../../src/units/index.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import { parse } from '../../../src/units/parse.ts';
 import { goldenBoxes } from '../golden/boxes.ts';
 
 const designs = goldenBoxes()

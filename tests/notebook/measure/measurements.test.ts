@@ -13,7 +13,7 @@ import {
   readMeasurementsCsv,
   readWeighingsCsv,
 } from '../../../src/notebook/measure/measurements-csv.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import { parse } from '../../../src/units/parse.ts';
 
 const inside = ([min, max]: readonly [number, number]) => fc.double({ min, max, noNaN: true });
 const date = fc.integer({ min: 0, max: 40_000 }).map(dayText);

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { exampleFor } from '../../../src/box/subjects/example.ts';
 import { exercises } from '../../../src/exercises/index.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import { parse } from '../../../src/units/parse.ts';
 import { searchOf } from '../../../src/widgets/ask/search.ts';
 import { questions } from './questions.ts';
 import { askFile } from './site-words.ts';

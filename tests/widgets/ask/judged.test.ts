@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { State } from '../../../src/box/core/verdict.ts';
 import { exampleFor } from '../../../src/box/subjects/example.ts';
 import { INCH, type UnitSystem } from '../../../src/units/index.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import { parse } from '../../../src/units/parse.ts';
 import { searchOf } from '../../../src/widgets/ask/search.ts';
 import { textsOf } from '../../../src/widgets/ask/texts.ts';
 import { askFile } from './site-words.ts';

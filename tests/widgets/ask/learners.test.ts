@@ -1,7 +1,7 @@
 /** Learners' questions, asked blind: what the pages answer is among the first three, and what they do not say is said to be so. */
 import { describe, expect, test } from 'vitest';
 import { exampleFor } from '../../../src/box/subjects/example.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import { parse } from '../../../src/units/parse.ts';
 import { searchOf } from '../../../src/widgets/ask/search.ts';
 import { textsOf } from '../../../src/widgets/ask/texts.ts';
 import { ACCEPTABLE } from './acceptable.ts';

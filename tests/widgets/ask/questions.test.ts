@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { exampleFor } from '../../../src/box/subjects/example.ts';
 import { namesOf } from '../../../src/prose/words/glossary.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import { parse } from '../../../src/units/parse.ts';
 import { searchOf } from '../../../src/widgets/ask/search.ts';
 import { nothing, questions } from './questions.ts';
 import { askContent, askFile } from './site-words.ts';

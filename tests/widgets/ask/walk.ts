@@ -1,7 +1,7 @@
 /** A learner's question, asked blind and followed from its answer: whether it finds one, a number, the reason and the limit. */
 import { exampleFor } from '../../../src/box/subjects/example.ts';
 import type { UnitSystem } from '../../../src/units/index.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import { parse } from '../../../src/units/parse.ts';
 import type { Entry } from '../../../src/widgets/ask/entry.ts';
 import { searchOf } from '../../../src/widgets/ask/search.ts';
 import { shownOf } from '../../../src/widgets/ask/shown.ts';

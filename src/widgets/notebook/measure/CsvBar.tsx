@@ -27,7 +27,7 @@ export function CsvBar<Entry>({ name, text, read, add }: CsvBarProps<Entry>) {
       return;
     }
     try {
-      const { parse } = await import('../../../units/late/parse.ts');
+      const { parse } = await import('../../../units/parse-late.ts');
       const found = read(await file.text(), parse);
       if (found.entries.length > 0) add(found.entries);
       refused.value = found.refused;

@@ -1,9 +1,9 @@
 /** What a reader may type in a number field, and what the page answers when it cannot be read. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Kind, UnitSystem } from '../../../src/units/index.ts';
-import { kinds } from '../../../src/units/kinds.ts';
-import { parse } from '../../../src/units/late/parse.ts';
+import type { Kind, UnitSystem } from '../../src/units/index.ts';
+import { kinds } from '../../src/units/kinds.ts';
+import { parse } from '../../src/units/parse.ts';
 
 const allKinds = Object.keys(kinds) as Kind[];
 const systems: readonly UnitSystem[] = ['mm', 'inch'];

@@ -12,8 +12,8 @@ import {
   type Unit,
   type UnitSystem,
   unitName,
-} from '../kinds.ts';
-import { clean } from '../rounding.ts';
+} from './kinds.ts';
+import { clean } from './rounding.ts';
 
 /** A stored value, or one or two sentences that say what was expected. The value is always finite. */
 export type Parsed =
