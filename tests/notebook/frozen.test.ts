@@ -192,6 +192,30 @@ describe('what the store keeps', () => {
     await nothingAside();
   });
 
+  test('measurements, weighings and what is known of a piece', async () => {
+    put('measurements');
+    const { kept, loadMeasurements } = await import('../../src/notebook/measure/measurements.ts');
+    loadMeasurements();
+    const lid = { box: 'Grandmother’s “tea” box ✿', what: 'lid-play', reading: 0.05 };
+    expect(kept.value).toEqual({
+      measurements: [
+        { ...lid, date: '2026-02-28', measured: 1.2, temperature: 19.5, humidity: 33 },
+        { ...lid, date: '2028-02-29', measured: 0.4, meter: 11.5 },
+      ],
+      weighings: [
+        { piece: 'lid', date: '2026-03-01', mass: 212.4 },
+        { piece: 'lid', date: '2026-03-04', mass: 208.1 },
+      ],
+      pieces: { lid: { thickness: 9, reading: 0.1, dry: 188 } },
+    });
+    await nothingAside();
+  });
+
+  test('the space between letters', async () => {
+    put('spacing');
+    expect((await import('../../src/notebook/text-spacing.ts')).isWide.value).toBe(true);
+  });
+
   test('scratch cells, and those from before', () => {
     expect(decodeCells(textOf('store/scratch.1.txt'), '')).toEqual({ ok: true, cells, dropped: 0 });
     expect(decodeCells(textOf('store/scratch.before.1.txt'), '')).toEqual({

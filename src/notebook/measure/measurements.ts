@@ -4,7 +4,8 @@
  * Over 150 lines: both series stand in one text of the store.
  */
 import { signal } from '@preact/signals';
-import { load, onOtherTab, save } from '../storage.ts';
+import { readKept } from '../aside.ts';
+import { onOtherTab, save } from '../storage.ts';
 import { dayNumber } from './calendar.ts';
 
 /** One reading of a tool on one day. Lengths in mm, °C, %. */
@@ -153,7 +154,7 @@ let awake = false;
 export function loadMeasurements(): void {
   if (awake || typeof window === 'undefined') return;
   awake = true;
-  kept.value = readMeasurements(load(key));
+  kept.value = readKept(key, 'measurements', readMeasurements);
   onOtherTab(key, (text) => {
     kept.value = readMeasurements(text);
   });
