@@ -5,7 +5,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { csvParse } from 'd3-dsv';
-import jsQR from 'jsqr';
 import { keyTable } from '../../src/exercises/core/key-table.ts';
 import { linkOf } from '../../src/exercises/core/learner.ts';
 import { askedOf, taskFor } from '../../src/exercises/core/task.ts';
@@ -14,6 +13,7 @@ import { exercises } from '../../src/exercises/index.ts';
 import { byId } from '../exercises/seeds.ts';
 import { isAccessible } from './every-page/accessible.ts';
 import { readPdf } from './pdf.ts';
+import { readCode } from './read-code.ts';
 import { open } from './site.ts';
 
 test.use({ locale: 'en-GB' });
@@ -161,40 +161,22 @@ for (const { paper, width, height, ruler, system } of papers)
     }
   });
 
-test.describe('a code', () => {
-  // To look at the drawing as pixels, the test makes a picture of it, which no page may.
-  test.use({ bypassCSP: true });
-
-  test('on a sheet brings up the same exercise with the same numbers', async ({ page, baseURL }) => {
-    await open(page, 'exercises/sheets/');
-    await makeSheets(page, { className: 'Évening class', learners: 3, ruler: 'inches', block: '7 Lid' });
-    const learner = { className: 'Évening class', number: 2 };
-    const code = page.getByRole('img', { name: 'QR code of this exercise: Évening class · 2 · e5' });
-    const { pixels, size } = await code.evaluate(async (svg) => {
-      const side = 400;
-      const copy = svg.cloneNode(true) as SVGElement;
-      copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
-      copy.setAttribute('width', String(side));
-      copy.setAttribute('height', String(side));
-      const picture = new Image();
-      picture.src = `data:image/svg+xml,${encodeURIComponent(copy.outerHTML)}`;
-      await picture.decode();
-      const pen = new OffscreenCanvas(side, side).getContext('2d')!;
-      pen.drawImage(picture, 0, 0);
-      return { pixels: [...pen.getImageData(0, 0, side, side).data], size: side };
-    });
-    const link = jsQR(Uint8ClampedArray.from(pixels), size, size)?.data;
-    expect(link).toBe(`${baseURL}exercises/e5/${linkOf(learner, 'inch')}`);
-    const { given, lines } = taskFor(byId('e5'), learner, 'inch');
-    await open(page, link!);
-    await expect(page.locator('.own-task')).toContainText('number 2');
-    for (const { text } of given) await expect(page.locator('.own-task .given')).toContainText(text);
-    // The key of the sheet is what the page takes for right.
-    const key = keyText(lines.at(-1)!.gives, 'inch').replace(/,.*/, '');
-    await page.locator('.own-task .asked input').fill(key);
-    await page.locator('.own-task .asked').getByRole('button', { name: 'check' }).click();
-    await expect(page.locator('.own-task .asked')).toContainText('Right.');
-  });
+test('the code on a sheet brings up the same exercise with the same numbers', async ({ page, baseURL }) => {
+  await open(page, 'exercises/sheets/');
+  await makeSheets(page, { className: 'Évening class', learners: 3, ruler: 'inches', block: '7 Lid' });
+  const learner = { className: 'Évening class', number: 2 };
+  const code = page.getByRole('img', { name: 'QR code of this exercise: Évening class · 2 · e5' });
+  const link = await readCode(code);
+  expect(link).toBe(`${baseURL}exercises/e5/${linkOf(learner, 'inch')}`);
+  const { given, lines } = taskFor(byId('e5'), learner, 'inch');
+  await open(page, link!);
+  await expect(page.locator('.own-task')).toContainText('number 2');
+  for (const { text } of given) await expect(page.locator('.own-task .given')).toContainText(text);
+  // The key of the sheet is what the page takes for right.
+  const key = keyText(lines.at(-1)!.gives, 'inch').replace(/,.*/, '');
+  await page.locator('.own-task .asked input').fill(key);
+  await page.locator('.own-task .asked').getByRole('button', { name: 'check' }).click();
+  await expect(page.locator('.own-task .asked')).toContainText('Right.');
 });
 
 /** Goes on with the tab key until the focus is on what is wanted. */

@@ -127,3 +127,11 @@ export async function swipe(
     await devtools.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(step / 8) });
   await devtools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
 }
+
+/** Lays a reader's own style over a page. */
+export const addStyle = (page: Page, css: string): Promise<void> =>
+  page.evaluate((text) => {
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(text);
+    document.adoptedStyleSheets.push(sheet);
+  }, css);

@@ -4,7 +4,7 @@
  * left out: browsers cut what is longer than the field, and show it whole in the open list.
  */
 import { expect, type Page, test } from '@playwright/test';
-import { chooseUnits, everyKind, open } from './site.ts';
+import { addStyle, chooseUnits, everyKind, open } from './site.ts';
 
 test.use({ locale: 'en-GB', viewport: { width: 320, height: 700 } });
 
@@ -80,7 +80,7 @@ const parts = ['inside', 'walls', 'corners', 'grooves', 'bottom', 'air', 'board'
 for (const path of [...everyKind, ...parts.map((part) => `my-box/#${part}`)])
   test(`/${path} fits 320 px with wide text spacing, in both units`, async ({ page }) => {
     await open(page, path);
-    await page.addStyleTag({ content: spacing });
+    await addStyle(page, spacing);
     await page.evaluate(() => {
       for (const fold of document.querySelectorAll('details')) fold.open = true;
       for (const card of document.querySelectorAll<HTMLElement>('.guess-card')) card.dataset.state = 'open';

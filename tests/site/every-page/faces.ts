@@ -1,5 +1,6 @@
 /** Which faces draw the text of a page: the subset fonts hold every character that the site shows. */
 import type { Page } from '@playwright/test';
+import { addStyle } from '../site.ts';
 
 /** Brings everything into view that can come into view: both units, covered results, closed answers. */
 async function showAll(page: Page): Promise<void> {
@@ -9,9 +10,7 @@ async function showAll(page: Page): Promise<void> {
       for (const rule of cssRules)
         if (rule instanceof CSSFontFaceRule) rule.style.setProperty('font-display', 'block');
   });
-  await page.addStyleTag({
-    content: '.mm, .inch { display: inline !important } [hidden] { display: revert !important }',
-  });
+  await addStyle(page, '.mm, .inch { display: inline !important } [hidden] { display: revert !important }');
   await page.evaluate(async () => {
     for (const details of document.querySelectorAll('details')) details.open = true;
     await document.fonts.ready;
