@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { exampleBox } from '../../src/box/subjects/example.ts';
 import type { Box } from '../../src/box/subjects/inputs.ts';
+import { siteVersion } from '../../src/notebook/site-version.ts';
 import { benchParts, linkTo, open, openDrawer } from './site.ts';
 
 test.use({ locale: 'en-GB' });
@@ -197,7 +198,7 @@ test('the example box is designed from nothing with the keyboard alone, and its 
     (name) => !done.has(name),
   );
   expect(missed, 'every control is reached by Tab').toEqual([]);
-  expect(JSON.parse(file!)).toEqual({ version: 1, box: exampleBox });
+  expect(JSON.parse(file!)).toEqual({ version: 1, site: siteVersion, box: exampleBox });
 });
 
 test('a saved file opens again as the same box', async ({ page, browser, baseURL }) => {

@@ -26,6 +26,8 @@ interface Props {
   chosen: PartOfBox | undefined;
   /** Path data of the growth rings on some faces: drawn once they are known, since they take several times as long. */
   ringsOn?: ((faces: readonly SeenFace<Part>[]) => string) | undefined;
+  /** Where it wakes later than what is around it, see `Drawing`. */
+  id?: string;
 }
 
 interface Group {
@@ -78,7 +80,7 @@ const titles = {
   apart: 'taken apart',
 } as const satisfies Readonly<Record<BenchPicture['pose'], string>>;
 
-export function BenchBox({ design, picture, chosen, ringsOn }: Props) {
+export function BenchBox({ design, picture, chosen, ringsOn, id }: Props) {
   const { view, pose, sheet } = picture;
   const groups = groupsOf(picture, chosen);
   const own = groups.filter(({ isChosen }) => isChosen);
@@ -90,6 +92,7 @@ export function BenchBox({ design, picture, chosen, ringsOn }: Props) {
   const isHidden = chosen !== undefined && own.length === 0;
   return (
     <Drawing
+      id={id}
       view={sheet}
       title={`The box, ${titles[pose]}`}
       description={describedFrom(design, picture, chosen, isHidden)}

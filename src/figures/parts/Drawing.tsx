@@ -19,13 +19,22 @@ export interface DrawingProps {
   /** The same facts as the picture, in a sentence or two; its numbers by `said`. */
   description: string;
   class?: string;
+  /**
+   * Of a drawing that wakes later than what is around it, one on a page: counted ids go by the order of waking, and would
+   * then be those that others were built with.
+   */
+  id?: string | undefined;
   /** Height of its text in user units, where that does not follow from the width: one unit is one px there. */
   text?: number;
   children: ComponentChildren;
 }
 
-export function Drawing({ view, title, description, text, children, ...rest }: DrawingProps) {
-  const id = useId();
+export const Drawing = ({ id, ...props }: DrawingProps) =>
+  id === undefined ? <CountedDrawing {...props} /> : <Sheet {...props} id={id} />;
+
+const CountedDrawing = (props: Omit<DrawingProps, 'id'>) => <Sheet {...props} id={useId()} />;
+
+function Sheet({ id, view, title, description, text, children, ...rest }: DrawingProps & { id: string }) {
   const [mm, inch] = [hearing(description, 'mm'), hearing(description, 'inch')];
   return (
     <svg

@@ -53,7 +53,10 @@ export function BoxOnBench({ bench, design, counts, known, drawing: { picture, i
   const places = labelPlaces(spotsOnScreen(now ?? known, { width, height, beside, above }), height);
 
   const drawn = useMemo(
-    () => now && <BenchBox design={design.value} picture={now} chosen={chosen} ringsOn={ringsOn} />,
+    () =>
+      now && (
+        <BenchBox id="box-on-bench" design={design.value} picture={now} chosen={chosen} ringsOn={ringsOn} />
+      ),
     [now, chosen, ringsOn],
   );
   return (

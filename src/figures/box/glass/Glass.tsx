@@ -23,6 +23,7 @@ export function Glass({ panes, title, width, height }: Props) {
   const low = !beside && count > 1;
   return (
     <Drawing
+      id="glass"
       view={[0, 0, width, height]}
       title={title}
       description={`Cut through and enlarged. ${panes
@@ -37,6 +38,7 @@ export function Glass({ panes, title, width, height }: Props) {
       {panes.map((pane, place) => (
         <GlassPane
           key={pane.caption}
+          id={`glass-pane-${place}`}
           pane={low ? { ...pane, measures: pane.measures.slice(0, 1) } : pane}
           left={beside ? (place * width) / count : 0}
           top={beside ? 0 : (place * height) / count}

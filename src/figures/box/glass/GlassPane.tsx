@@ -1,5 +1,4 @@
 /** One pane of the glass: the cut at the largest scale that leaves room for its numbers, and what it is, with its scale. */
-import { useId } from 'preact/hooks';
 import { toDecimals } from '../../../units/index.ts';
 import { Label, NumberLabel } from '../../parts/Label.tsx';
 import { SectionPicture } from '../SectionPicture.tsx';
@@ -32,19 +31,20 @@ function ratioOf(scale: number): string {
 }
 
 export function GlassPane({
+  id,
   pane,
   left,
   top,
   width,
   height,
 }: {
+  id: string;
   pane: Pane;
   left: number;
   top: number;
   width: number;
   height: number;
 }) {
-  const id = useId();
   const { window: win, cuts, measures, dashed = [], edges = [], caption, note } = pane;
   const inset = insets(pane);
   const [wide, high] = [win[2] - win[0], win[3] - win[1]];
