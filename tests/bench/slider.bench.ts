@@ -35,7 +35,7 @@ async function drag(page: Page, { x, width, y }: { x: number; width: number; y: 
 async function measure(browser: Browser, url: string) {
   const page = await browser.newPage({ viewport: { width: 390, height: 844 }, serviceWorkers: 'block' });
   await page.goto(url);
-  await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
+  await page.waitForFunction(() => !document.querySelector('astro-island[ssr]:not([client=touch])'));
   const skip = page.getByRole('button', { name: 'just show me' }).first();
   while ((await skip.count()) > 0) await skip.click();
   const slider = page.locator('input[type=range]:visible').first();

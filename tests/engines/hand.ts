@@ -28,7 +28,7 @@ export class Hand {
   async #awake() {
     await until('the page wakes up', async () => {
       const sleeps = await this.inPage(() =>
-        Boolean(document.querySelector('astro-island[ssr]:not([client=visible])')),
+        Boolean(document.querySelector('astro-island[ssr]:not([client=visible], [client=touch])')),
       );
       return sleeps ? undefined : true;
     });
