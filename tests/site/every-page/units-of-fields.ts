@@ -17,7 +17,7 @@ export async function fieldsNameTheirUnits(page: Page): Promise<void> {
         inputs.map((input) => {
           if (!input.checkVisibility({ visibilityProperty: true })) return undefined;
           const [unit] = [
-            ...input.closest('.control, p, label')!.querySelectorAll('.unit, .item [aria-hidden]'),
+            ...input.closest('.control, .entry, p, label')!.querySelectorAll('.unit, .item [aria-hidden]'),
           ].filter((element) => element.checkVisibility());
           return unit?.textContent ?? '';
         }),
